@@ -1,0 +1,84 @@
+package gym
+
+import (
+	"fmt"
+	"strings"
+
+	"windlass/internal/day"
+	"windlass/internal/mass"
+	"windlass/internal/plates"
+)
+
+// Settings are the coach's choices for the whole gym.
+type Settings struct {
+	Name       string          `json:"name"`
+	Town       string          `json:"town"`
+	Unit       mass.Unit       `json:"unit"`
+	FirstDay   day.Weekday     `json:"firstDay"`   // of the week
+	Rounding   plates.Rounding `json:"rounding"`   // of light and working rungs
+	Confidence float64         `json:"confidence"` // chance of being held that a suggestion needs, 0.5 to 0.95
+	DayReps    []int           `json:"dayReps"`    // the rep counts of main days, heaviest last: 5, 3, 1
+	Dark       bool            `json:"dark"`       // the desk's look
+	Sound      bool            `json:"sound"`
+	Volume     float64         `json:"volume"`     // 0 to 1
+	Viewer     float64         `json:"viewer"`     // metres to the farthest reader of the wall
+	SportDiscs bool            `json:"sportDiscs"` // discs in the sport's colours
+	Caution    bool            `json:"caution"`    // the first-run caution was read
+}
+
+// DefaultSettings are those of a gym that has chosen nothing yet.
+func DefaultSettings() Settings {
+	return Settings{
+		Unit: mass.KG, FirstDay: day.Monday, Rounding: plates.Nearest, Confidence: 0.75,
+		DayReps: []int{5, 3, 1}, Dark: true, Sound: true, Volume: 0.8, Viewer: 8,
+	}
+}
+
+// Valid says what keeps s from being kept.
+func (s Settings) Valid() error {
+	switch {
+	case strings.TrimSpace(s.Name) == "":
+		return fmt.Errorf("keep settings: the gym has no name; write one")
+	case !s.Unit.Valid():
+		return fmt.Errorf("keep settings: the unit %q is not kg or lb", s.Unit)
+	case s.Confidence < 0.5 || s.Confidence > 0.95:
+		return fmt.Errorf("keep settings: a confidence of %g is outside 0.5 to 0.95", s.Confidence)
+	case s.Viewer < 1 || s.Viewer > 50:
+		return fmt.Errorf("keep settings: a reader %g m from the wall is outside 1 to 50 m", s.Viewer)
+	}
+	return nil
+}
+
+// Equipment is what the gym owns.
+type Equipment struct {
+	Bars       []plates.Bar `json:"bars"`
+	Stock      plates.Stock `json:"stock"`
+	Stations   []Station    `json:"stations"`
+	Implements []Implement  `json:"implements"`
+}
+
+// Station is a place with a bar and plates that some lifters share.
+type Station struct {
+	Name string `json:"name"`
+	Bar  string `json:"bar"` // plates.Bar.Key that stands there
+}
+
+// Implement returns the masses the gym owns of a kind.
+func (e Equipment) Implement(kind string) []mass.Mass {
+	for _, i := range e.Implements {
+		if i.Kind == kind {
+			return i.Masses
+		}
+	}
+	return nil
+}
+
+// Bar returns the bar with a key.
+func (e Equipment) Bar(key string) (plates.Bar, bool) {
+	for _, b := range e.Bars {
+		if b.Key == key {
+			return b, true
+		}
+	}
+	return plates.Bar{}, false
+}
