@@ -1,0 +1,107 @@
+// Package desk is the one live model of the running program: what the gym's
+// file says now, the verbs a coach has, and undo.
+//
+// Most callers need [Open] and then a verb such as [Desk.EnterResult], or a
+// reading such as [Desk.Card]. A verb lets the domain decide, writes one
+// transaction, holds the new value and says what changed. The package promises
+// that a verb which returns an error has changed nothing, neither in memory nor
+// on disk. It draws nothing and has no clock of its own: now is handed in. It is
+// used from one goroutine.
+package desk
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"time"
+
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Store is what the desk needs of the file.
+type Store interface {
+	Load(ctx context.Context) (gym.Book, error)
+	Write(ctx context.Context, changes ...gym.Change) error
+}
+
+// Desk holds the gym while the program runs.
+type Desk struct {
+	store     Store
+	now       func() time.Time
+	random    io.Reader
+	book      gym.Book
+	index     index
+	loads     loadCache
+	undo      []step
+	redo      []step
+	listeners []func(Topic)
+}
+
+// Open reads the whole file. now tells the time and random gives the bytes of
+// new IDs; both are handed in so that a test can replay a day.
+func Open(ctx context.Context, store Store, now func() time.Time, random io.Reader) (*Desk, error) {
+	book, err := store.Load(ctx)
+	if err != nil {
+		return nil, fmt.Errorf("open desk: %w", err)
+	}
+	d := &Desk{store: store, now: now, random: random, book: book}
+	d.index = newIndex(&d.book)
+	return d, nil
+}
+
+// Now returns the present instant of the clock that the desk was opened with.
+func (d *Desk) Now() time.Time { return d.now() }
+
+// Today returns the present day on the gym's wall calendar.
+func (d *Desk) Today() day.Date { return day.From(d.now()) }
+
+// Book returns what the file says. Callers read it and change nothing in it.
+func (d *Desk) Book() *gym.Book { return &d.book }
+
+// Settings returns the coach's choices for the whole gym.
+func (d *Desk) Settings() gym.Settings { return d.book.Settings }
+
+// Listen calls f after every change with what it touched.
+func (d *Desk) Listen(f func(Topic)) { d.listeners = append(d.listeners, f) }
+
+// NewID names a new row. A source of randomness that fails leaves zero bytes: the
+// time in the name still tells rows of different milliseconds apart.
+func (d *Desk) NewID() gym.ID {
+	var random [10]byte
+	_, _ = io.ReadFull(d.random, random[:])
+	return gym.NewID(d.now(), random)
+}
+
+// do makes one undoable step of the changes under a label that a coach reads.
+func (d *Desk) do(label string, changes ...gym.Change) error {
+	return d.doContext(context.Background(), label, changes...)
+}
+
+func (d *Desk) doContext(ctx context.Context, label string, changes ...gym.Change) error {
+	back, err := d.make(ctx, changes)
+	if err != nil {
+		return fmt.Errorf("%s: %w", label, err)
+	}
+	d.undo = append(d.undo, step{label: label, changes: back})
+	d.redo = nil
+	return nil
+}
+
+// make writes and holds the changes, and returns those that take them back.
+func (d *Desk) make(ctx context.Context, changes []gym.Change) ([]gym.Change, error) {
+	back := d.book.Inverse(changes, d.NewID, gym.Void{At: d.now(), Reason: "undone"})
+	if err := d.store.Write(ctx, changes...); err != nil {
+		return nil, err
+	}
+	d.book.Apply(changes...)
+	d.index.update(&d.book, changes)
+	topic := topicOf(changes)
+	if topic&AboutEquipment != 0 {
+		d.loads = loadCache{}
+	}
+	for _, f := range d.listeners {
+		f(topic)
+	}
+	return back, nil
+}

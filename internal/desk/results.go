@@ -1,0 +1,120 @@
+package desk
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Lift returns the lift with a key.
+func (d *Desk) Lift(key gym.LiftKey) (gym.Lift, bool) {
+	i, ok := d.index.lifts[key]
+	if !ok {
+		return gym.Lift{}, false
+	}
+	return d.book.Lifts[i], true
+}
+
+// Movement returns the movement with a key.
+func (d *Desk) Movement(key gym.MovementKey) (gym.Movement, bool) {
+	i, ok := d.index.movements[key]
+	if !ok {
+		return gym.Movement{}, false
+	}
+	return d.book.Movements[i], true
+}
+
+// Results returns every result of an athlete, voided ones too, oldest first.
+func (d *Desk) Results(athlete gym.ID) []gym.Result {
+	rows := d.index.results[athlete]
+	results := make([]gym.Result, len(rows))
+	for i, row := range rows {
+		results[i] = d.book.Results[row]
+	}
+	slices.SortStableFunc(results, func(a, b gym.Result) int { return int(a.On - b.On) })
+	return results
+}
+
+// Bouts returns every bout of an athlete, voided ones too, oldest first.
+func (d *Desk) Bouts(athlete gym.ID) []gym.Bout {
+	rows := d.index.bouts[athlete]
+	bouts := make([]gym.Bout, len(rows))
+	for i, row := range rows {
+		bouts[i] = d.book.Bouts[row]
+	}
+	slices.SortStableFunc(bouts, func(a, b gym.Bout) int { return int(a.On - b.On) })
+	return bouts
+}
+
+// Record returns the best result of an athlete for a lift and a rep count that
+// is not voided. Of equal loads the first one holds the record.
+func (d *Desk) Record(athlete gym.ID, lift gym.LiftKey, reps int) (gym.Result, bool) {
+	var best gym.Result
+	for _, row := range d.index.results[athlete] {
+		r := &d.book.Results[row]
+		if r.Lift == lift && r.Reps == reps && r.Void == nil && beats(*r, best) {
+			best = *r
+		}
+	}
+	return best, best.Load > 0
+}
+
+func beats(r, best gym.Result) bool {
+	return r.Load > best.Load || r.Load == best.Load && r.On < best.On
+}
+
+// Entry is a result as the coach enters it.
+type Entry struct {
+	Athlete gym.ID
+	Lift    gym.LiftKey
+	Text    string // as gym.ParseEffort reads it
+	On      day.Date
+	Source  gym.Source
+}
+
+// Entered says what became of an entry.
+type Entered struct {
+	Result gym.Result
+	Raised bool       // it is a new record
+	Before gym.Result // the record until then, zero for none
+}
+
+// EnterResult logs a result and says whether it raised the record.
+func (d *Desk) EnterResult(e Entry) (Entered, error) {
+	a, ok := d.Athlete(e.Athlete)
+	if !ok {
+		return Entered{}, fmt.Errorf("enter result: there is no such athlete")
+	}
+	lift, ok := d.Lift(e.Lift)
+	if !ok {
+		return Entered{}, fmt.Errorf("enter result: the catalogue has no lift %q", e.Lift)
+	}
+	effort, err := gym.ParseEffort(strings.TrimSpace(e.Text), a.Unit)
+	if err != nil {
+		return Entered{}, err
+	}
+	if e.On > d.Today() {
+		return Entered{}, fmt.Errorf("enter result: %s has not come yet; choose today or a day before", e.On)
+	}
+	r := gym.Result{
+		ID: d.NewID(), Athlete: a.ID, Lift: lift.Key, Reps: effort.Reps, Load: effort.Load, Unit: effort.Unit,
+		On: e.On, Source: e.Source, Made: d.now(),
+	}
+	if err := r.Valid(); err != nil {
+		return Entered{}, err
+	}
+	before, _ := d.Record(a.ID, lift.Key, r.Reps)
+	err = d.do(fmt.Sprintf("log %s %s for %s", lift.Name, effort, a.Name), gym.AddResult{Result: r})
+	return Entered{Result: r, Before: before, Raised: r.Load > before.Load}, err
+}
+
+// VoidResult takes a result out of every computation and keeps it readable.
+func (d *Desk) VoidResult(id gym.ID, reason string) error {
+	if strings.TrimSpace(reason) == "" {
+		return fmt.Errorf("void result: there is no reason; write a word or two")
+	}
+	return d.do("void result", gym.VoidResult{ID: id, Void: gym.Void{At: d.now(), Reason: reason}})
+}
