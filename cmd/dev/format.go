@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"go/format"
 	"io/fs"
@@ -19,14 +20,10 @@ func (s *shop) checkFormat(context.Context) (note string, err error) {
 	}
 	bad := 0
 	for _, file := range files {
-		fault, err := formatFault(file)
-		if err != nil {
-			return "", err
-		}
-		if fault != "" {
+		if err := formatFault(file); err != nil {
 			bad++
 			name, _ := filepath.Rel(s.root, file)
-			s.out.printf("      | %s: %s", name, fault)
+			s.out.printf("      | %s: %v", name, err)
 		}
 	}
 	if bad > 0 {
@@ -51,17 +48,14 @@ func goFiles(root string) (files []string, err error) {
 	return files, err
 }
 
-func formatFault(file string) (string, error) {
+func formatFault(file string) error {
 	source, err := os.ReadFile(file)
 	if err != nil {
-		return "", fmt.Errorf("check the format: %w", err)
+		return err
 	}
 	formatted, err := format.Source(source)
-	switch {
-	case err != nil:
-		return err.Error(), nil
-	case !bytes.Equal(source, formatted):
-		return "not formatted", nil
+	if err == nil && !bytes.Equal(source, formatted) {
+		err = errors.New("not formatted")
 	}
-	return "", nil
+	return err
 }

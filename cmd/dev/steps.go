@@ -2,7 +2,6 @@ package main
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"io"
 	"strings"
@@ -111,6 +110,3 @@ func (p *printer) quietFor(now time.Time) time.Duration {
 	defer p.mu.Unlock()
 	return now.Sub(p.last)
 }
-
-// errQuiet is for a step that has already printed its findings.
-var errQuiet = errors.New("see above")

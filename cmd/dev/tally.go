@@ -93,17 +93,15 @@ func (t *tally) record(id testID, got outcome) {
 // finishPackage counts a package that failed without any test failing, as one
 // that does not build or ends half-way, as one failure.
 func (t *tally) finishPackage(id testID, e event) (news string) {
-	switch {
-	case e.Action == "fail":
-		if e.FailedBuild != "" {
-			t.adoptBuild(id, e.FailedBuild)
-		}
+	switch e.Action {
+	case "fail":
 		if !t.hasFailure(id.pkg) {
 			t.outcomes[id] = failed
+			t.adoptBuild(id, e.FailedBuild)
 			t.adoptUnfinished(id)
 		}
 		news = "FAIL"
-	case e.Action == "skip":
+	case "skip":
 		news = "no tests"
 	default:
 		news = "ok"
@@ -153,24 +151,47 @@ func (t *tally) String() string {
 	return fmt.Sprintf("%d passed, %d failed, %d skipped", t.count(passed), t.count(failed), t.count(skipped))
 }
 
-// failures lists what failed with its output. A test whose subtest failed is
-// left out when it said nothing but that.
+// failures lists what failed with its output. A test of which only a subtest
+// failed says nothing new and is left out.
 func (t *tally) failures() []string {
 	var list []string
 	for _, id := range sortedIDs(t.outcomes) {
 		if t.outcomes[id] != failed {
 			continue
 		}
-		text := "--- FAIL " + id.pkg
-		if id.test != "" {
-			text += " " + id.test
+		said := t.said(id)
+		if said == "" && t.hasFailedSubtest(id) {
+			continue
 		}
-		if said := t.output[id]; said != nil {
-			text += "\n" + strings.TrimRight(said.String(), "\n")
-		}
-		list = append(list, text)
+		list = append(list, strings.TrimSpace("--- FAIL "+id.pkg+" "+id.test)+said)
 	}
 	return list
+}
+
+// said is what a test printed, without the lines that only frame it.
+func (t *tally) said(id testID) (text string) {
+	if t.output[id] == nil {
+		return ""
+	}
+	for line := range strings.Lines(t.output[id].String()) {
+		if !framing(line) {
+			text += "\n" + strings.TrimRight(line, "\n")
+		}
+	}
+	return text
+}
+
+func framing(line string) bool {
+	return strings.HasPrefix(line, "=== ") || strings.HasPrefix(strings.TrimLeft(line, " "), "--- FAIL: ")
+}
+
+func (t *tally) hasFailedSubtest(id testID) bool {
+	for other, got := range t.outcomes {
+		if got == failed && other.pkg == id.pkg && strings.HasPrefix(other.test, id.test+"/") {
+			return true
+		}
+	}
+	return false
 }
 
 func sortedIDs[V any](m map[testID]V) []testID {

@@ -100,8 +100,8 @@ func (s *shop) buildAll(ctx context.Context) (string, error) {
 // goTest runs tests and tells of each package as it ends.
 func (s *shop) goTest(ctx context.Context, counts *tally, args ...string) (string, error) {
 	cmd := s.command(ctx, "go", append([]string{"test", "-json", "-timeout", "20m"}, args...)...)
-	var errors bytes.Buffer
-	cmd.Stderr = &errors
+	var complaints bytes.Buffer
+	cmd.Stderr = &complaints
 	ran := newTally()
 	err := s.streamed(cmd, func(line []byte) {
 		counts.read(line)
@@ -110,7 +110,7 @@ func (s *shop) goTest(ctx context.Context, counts *tally, args ...string) (strin
 		}
 	})
 	if err != nil {
-		s.show(errors.Bytes())
+		s.show(complaints.Bytes())
 		return "", fmt.Errorf("%s: %w", ran, err)
 	}
 	return ran.String(), nil
