@@ -15,21 +15,24 @@ func NewBars(bars []Bar, stock Stock) (*Bars, error) {
 	if err := stock.Valid(); err != nil {
 		return nil, err
 	}
-	order, grids := split(stock.tidy())
+	order, later, grids := split(stock.tidy())
 	all := &Bars{}
 	for _, bar := range bars {
 		if err := bar.Valid(); err != nil {
 			return nil, err
 		}
-		all.loads = append(all.loads, &Loads{bar: bar, base: bar.Mass + 2*stock.Collar, order: order, grids: grids})
+		all.loads = append(all.loads, &Loads{
+			bar: bar, base: bar.Mass + 2*stock.Collar, order: order, later: later, grids: grids,
+		})
 	}
 	return all, nil
 }
 
 // split lays the plates of each unit on a grid of their own.
-func split(plates []Plate) (order []place, grids [2]*grid) {
+func split(plates []Plate) (order []place, later [][2]int, grids [2]*grid) {
 	var units [2][]Plate
 	for _, p := range plates {
+		later = append(later, [2]int{len(units[0]), len(units[1])})
 		g := 0
 		if p.Unit == mass.LB {
 			g = 1
@@ -40,7 +43,7 @@ func split(plates []Plate) (order []place, grids [2]*grid) {
 	for g := range units {
 		grids[g] = newGrid(units[g], mass.Max)
 	}
-	return order, grids
+	return order, later, grids
 }
 
 // Loads returns the loads of the bar with that key.

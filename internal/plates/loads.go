@@ -17,6 +17,7 @@ type Loads struct {
 	bar   Bar
 	base  mass.Mass // bar and two collars
 	order []place   // every sort of plate, in the order of the bar
+	later [][2]int  // for each of them, where in each grid the plates from it on begin
 	grids [2]*grid  // kilograms, pounds
 	floor bool
 }

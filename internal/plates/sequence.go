@@ -1,0 +1,149 @@
+package plates
+
+import (
+	"fmt"
+
+	"windlass/internal/mass"
+)
+
+// Thorough is how many ways to make one load a planner weighs at most when time
+// does not press. One unit's plates hardly ever allow more, and then the answer
+// is proved least.
+const Thorough = 1 << 14
+
+// Step is a bar as one set wants it, and what it takes to get there from the
+// set before.
+type Step struct {
+	Loading
+	Moves int `json:"moves"` // discs pushed on or pulled off, both sides together
+}
+
+// Sequence is the bar set by set. Moves are counted from where the bar stood to
+// the last set; stripping it afterwards is not counted.
+type Sequence struct {
+	Moves int    `json:"moves"`
+	Steps []Step `json:"steps"`
+	Least bool   `json:"least"` // proved: no other choice of stacks takes fewer moves
+}
+
+// Sequence rounds the targets to loads and chooses a stack for each, heaviest
+// inside, such that the plate moves from the bare bar to the last set are
+// fewest. A disc pushed on or pulled off one side is one move, and an inner disc
+// comes off only after the outer ones. The errors are those of [Loads.Loadable].
+func (l *Loads) Sequence(targets []mass.Mass, r Rounding) (Sequence, error) {
+	loads := make([]mass.Mass, len(targets))
+	short := make([]bool, len(targets))
+	for i, target := range targets {
+		loading, err := l.Loadable(target, r)
+		if err != nil {
+			return Sequence{}, fmt.Errorf("order set %d: %w", i+1, err)
+		}
+		loads[i], short[i] = loading.Total, loading.Short
+	}
+	seq, err := NewPlanner(l, Thorough).Sequence(nil, loads)
+	for i := range seq.Steps {
+		seq.Steps[i].Short = short[i]
+	}
+	return seq, err
+}
+
+// Planner orders many series of loads on the same bar. It remembers the ways to
+// make each load and reuses its tables, so it is not for two goroutines at once.
+type Planner struct {
+	loads  *Loads
+	keep   int
+	known  map[mass.Mass]choices
+	stages []stage
+}
+
+// NewPlanner returns a planner that weighs at most keep ways to make a load,
+// those with the fewest discs. It costs time in proportion to keep.
+func NewPlanner(l *Loads, keep int) *Planner {
+	return &Planner{loads: l, keep: max(keep, 1), known: map[mass.Mass]choices{}}
+}
+
+// Sequence is [Loads.Sequence] for loads that the stock makes, from what is on
+// the bar now; nil for the bare bar.
+func (p *Planner) Sequence(on []Disc, loads []mass.Mass) (Sequence, error) {
+	least, err := p.run(on, loads)
+	if err != nil {
+		return Sequence{}, err
+	}
+	seq := Sequence{Steps: make([]Step, len(loads)), Least: least}
+	at := p.stages[len(loads)].cheapest()
+	for i := len(loads); i > 0; i-- {
+		s, before := p.stages[i], p.stages[i-1]
+		from := s.from[at]
+		moves := 2 * (s.cost[at] - before.cost[from])
+		seq.Steps[i-1] = Step{Loading: p.loads.wear(s.stacks[at]), Moves: moves}
+		seq.Moves += moves
+		at = from
+	}
+	return seq, nil
+}
+
+// Moves returns the moves of the sequence from the bare bar. It is Sequence for
+// who compares many and wants only the number.
+func (p *Planner) Moves(loads []mass.Mass) (int, error) {
+	if _, err := p.run(nil, loads); err != nil {
+		return 0, err
+	}
+	last := p.stages[len(loads)]
+	return 2 * last.cost[last.cheapest()], nil
+}
+
+// run goes from set to set and keeps the cheapest way to every stack: what comes
+// later depends on the stack alone, not on how it was reached.
+func (p *Planner) run(on []Disc, loads []mass.Mass) (least bool, err error) {
+	for len(p.stages) <= len(loads) {
+		p.stages = append(p.stages, stage{})
+	}
+	p.stages[0].reset([]stack{p.loads.letters(on)})
+	p.stages[0].cost[0] = 0
+	least = true
+	for i, load := range loads {
+		c, ok := p.choices(load)
+		if !ok {
+			return false, fmt.Errorf("order set %d: the stock makes no %s on this bar; round it first", i+1, p.loads.say(load))
+		}
+		least = least && c.all
+		p.stages[i+1].reset(c.stacks)
+		p.stages[i+1].follow(&p.stages[i], i > 0 && load == loads[i-1])
+	}
+	return least, nil
+}
+
+func (p *Planner) choices(load mass.Mass) (choices, bool) {
+	c, ok := p.known[load]
+	if !ok {
+		if a, made := p.loads.amount(load); made {
+			c = p.loads.choices(a, p.keep)
+		}
+		p.known[load] = c
+	}
+	return c, len(c.stacks) > 0
+}
+
+// letters spells discs; one that the stock does not have gets a letter of its
+// own, which no stack shares, so that it comes off.
+func (l *Loads) letters(discs []Disc) stack {
+	side := make([]byte, len(discs))
+	for i, d := range discs {
+		side[i] = 0xff
+		for letter := range l.order {
+			if l.disc(byte(letter)) == d {
+				side[i] = byte(letter)
+			}
+		}
+	}
+	return stack(side)
+}
+
+// wear is the bar with a stack on each side.
+func (l *Loads) wear(s stack) Loading {
+	side := make([]Disc, len(s))
+	for i := range side {
+		side[i] = l.disc(s[i])
+	}
+	return l.dress(side)
+}

@@ -1,0 +1,110 @@
+package plates
+
+import "math"
+
+// stack is one side of a bar, inside first: a letter for each disc, which is
+// its place in the order of the bar. Heaviest inside means letters ascend.
+type stack string
+
+// choices are ways to make one load, in the order of their letters.
+type choices struct {
+	stacks []stack
+	all    bool // no way is left out
+}
+
+// choices lists the ways to make an amount. Where there are more than keep it
+// lists all those of at most so many discs, with the greatest such number that
+// keeps the list short enough.
+func (l *Loads) choices(a amount, keep int) choices {
+	wide := l.enumerate(a, keep, math.MaxInt)
+	if !wide.spilled {
+		return choices{stacks: wide.found, all: true}
+	}
+	lean := l.enumerate(a, keep, l.discs(a))
+	for limit := l.discs(a) + 1; ; limit++ {
+		next := l.enumerate(a, keep, limit)
+		if next.spilled {
+			return choices{stacks: lean.found}
+		}
+		lean = next
+	}
+}
+
+// enumeration walks the plates from the heaviest and tries every count.
+type enumeration struct {
+	loads   *Loads
+	keep    int
+	limit   int  // discs a side
+	full    bool // a disc of full diameter must be among them
+	side    []byte
+	found   []stack
+	spilled bool // more than keep were found; the rest is left out
+}
+
+func (l *Loads) enumerate(a amount, keep, limit int) *enumeration {
+	e := &enumeration{loads: l, keep: keep, limit: limit, full: l.fullIn(a) >= 0}
+	e.from(0, a)
+	return e
+}
+
+func (e *enumeration) from(i int, rest amount) {
+	switch {
+	case rest == amount{}:
+		e.note()
+		return
+	case i == len(e.loads.order) || !e.reaches(i, rest):
+		return
+	}
+	at := e.loads.order[i]
+	g := e.loads.grids[at.grid]
+	most := min(g.plates[at.plate].Pairs, rest[at.grid]/g.size[at.plate])
+	// The longest run of a letter sorts first.
+	for c := most; c >= 0 && !e.spilled; c-- {
+		mark := len(e.side)
+		for range c {
+			e.side = append(e.side, byte(i))
+		}
+		left := rest
+		left[at.grid] -= c * g.size[at.plate]
+		e.from(i+1, left)
+		e.side = e.side[:mark]
+	}
+}
+
+// reaches reports whether the plates from i on make the rest within the limit.
+func (e *enumeration) reaches(i int, rest amount) bool {
+	need := len(e.side)
+	for g, grid := range e.loads.grids {
+		n := grid.least[e.loads.later[i][g]][rest[g]]
+		if n == never {
+			return false
+		}
+		need += int(n)
+	}
+	return need <= e.limit
+}
+
+func (e *enumeration) note() {
+	if len(e.side) > e.limit || e.full && !e.loads.hasFull(e.side) {
+		return
+	}
+	if len(e.found) == e.keep {
+		e.spilled = true
+		return
+	}
+	e.found = append(e.found, stack(e.side))
+}
+
+func (l *Loads) hasFull(side []byte) bool {
+	for _, letter := range side {
+		if l.disc(letter).Full {
+			return true
+		}
+	}
+	return false
+}
+
+func (l *Loads) disc(letter byte) Disc {
+	at := l.order[letter]
+	return l.grids[at.grid].plates[at.plate].Disc()
+}
