@@ -1,0 +1,78 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+)
+
+// canvasOf returns the canvas that shows an object, or nil.
+func canvasOf(o fyne.CanvasObject) fyne.Canvas {
+	app := fyne.CurrentApp()
+	if app == nil {
+		return nil
+	}
+	return app.Driver().CanvasForObject(o)
+}
+
+// Focus gives a widget the keyboard, if it is on a screen.
+func Focus(w fyne.Focusable) {
+	o, ok := w.(fyne.CanvasObject)
+	if !ok {
+		return
+	}
+	if c := canvasOf(o); c != nil {
+		c.Focus(w)
+	}
+}
+
+// PassKey hands a key that a focused widget has no use for to the question in
+// front, or else to the window, so that a window's single keys work wherever the
+// keyboard is.
+func PassKey(from fyne.CanvasObject, key *fyne.KeyEvent) {
+	c := canvasOf(from)
+	if c == nil {
+		return
+	}
+	if q, ok := c.Overlays().Top().(*Modal); ok {
+		q.TypedKey(key)
+		return
+	}
+	if f := c.OnTypedKey(); f != nil {
+		f(key)
+	}
+}
+
+// PassRune is [PassKey] for a typed character.
+func PassRune(from fyne.CanvasObject, r rune) {
+	c := canvasOf(from)
+	if c == nil || c.Overlays().Top() != nil {
+		return
+	}
+	if f := c.OnTypedRune(); f != nil {
+		f(r)
+	}
+}
+
+// PassShortcut is [PassKey] for a shortcut such as Ctrl+K.
+func PassShortcut(from fyne.CanvasObject, s fyne.Shortcut) {
+	c := canvasOf(from)
+	if c == nil || c.Overlays().Top() != nil {
+		return
+	}
+	if sc, ok := c.(fyne.Shortcutable); ok {
+		sc.TypedShortcut(s)
+	}
+}
+
+// modifiers are the keys held down at this moment; none where no driver knows.
+func modifiers() fyne.KeyModifier {
+	if d, ok := fyne.CurrentApp().Driver().(desktop.Driver); ok {
+		return d.CurrentKeyModifiers()
+	}
+	return 0
+}
+
+// presses reports whether a key works a button.
+func presses(key fyne.KeyName) bool {
+	return key == fyne.KeySpace || key == fyne.KeyReturn || key == fyne.KeyEnter
+}

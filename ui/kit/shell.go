@@ -1,0 +1,92 @@
+package kit
+
+import (
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+)
+
+// tipDelay is how long a pointer rests before it is told more.
+const tipDelay = 600 * time.Millisecond
+
+// Shell is the outermost widget of a window: the content, and above it a layer
+// on which tips and drop lists are drawn. Without it they are not shown.
+type Shell struct {
+	widget.BaseWidget
+	// TipDelay is how long a pointer rests on a widget before its tip shows; at
+	// zero it shows at once.
+	TipDelay time.Duration
+	content  fyne.CanvasObject
+	layer    *floating
+}
+
+// NewShell returns the outermost widget around a window's content.
+func NewShell(content fyne.CanvasObject) *Shell {
+	s := &Shell{content: content, layer: newFloating(), TipDelay: tipDelay}
+	s.ExtendBaseWidget(s)
+	return s
+}
+
+// CreateRenderer implements fyne.Widget.
+func (s *Shell) CreateRenderer() fyne.WidgetRenderer {
+	return (&drawing{
+		of: s, objects: []fyne.CanvasObject{s.content, s.layer.box},
+		place: func(size fyne.Size) {
+			s.content.Resize(size)
+			s.layer.box.Resize(size)
+		},
+		measure: func() fyne.Size { return s.content.MinSize() },
+	}).start()
+}
+
+func (s *Shell) floats() *floating      { return s.layer }
+func (s *Shell) tipWait() time.Duration { return s.TipDelay }
+func (m *Modal) floats() *floating      { return m.layer }
+func (m *Modal) tipWait() time.Duration { return tipDelay }
+
+// floater is an outermost widget with a layer to draw on.
+type floater interface {
+	floats() *floating
+	tipWait() time.Duration
+}
+
+// floaterOf finds the layer above an object: that of the question in front, or
+// that of the window.
+func floaterOf(o fyne.CanvasObject) floater {
+	c := canvasOf(o)
+	if c == nil {
+		return nil
+	}
+	if f, ok := c.Overlays().Top().(floater); ok {
+		return f
+	}
+	f, _ := c.Content().(floater)
+	return f
+}
+
+// floating is a layer whose objects stand where they were put.
+type floating struct {
+	box  *fyne.Container
+	tips int // counts the tips asked for, so that a late one can tell it is stale
+	tip  *tip
+}
+
+func newFloating() *floating { return &floating{box: container.NewWithoutLayout()} }
+
+// show puts an object on the layer, once.
+func (f *floating) show(o fyne.CanvasObject, at fyne.Position, size fyne.Size) {
+	o.Move(at)
+	o.Resize(size)
+	for _, have := range f.box.Objects {
+		if have == o {
+			f.box.Refresh()
+			return
+		}
+	}
+	f.box.Add(o)
+}
+
+// drop takes an object off the layer.
+func (f *floating) drop(o fyne.CanvasObject) { f.box.Remove(o) }
