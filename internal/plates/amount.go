@@ -112,15 +112,15 @@ func (l *Loads) extra(grid, s int) int {
 // loading reads the stack of an amount off the grids.
 func (l *Loads) loading(a amount) Loading {
 	full := l.fullIn(a)
-	counts := [2][]int{}
-	for i, g := range l.grids {
-		counts[i] = g.read(a[i], full == i)
-	}
+	return l.pick(l.grids[0].read(a[0], full == 0), l.grids[1].read(a[1], full == 1))
+}
+
+// pick takes so many pairs of each plate of each grid, heaviest inside.
+func (l *Loads) pick(counts ...[]int) Loading {
 	side := []Disc{}
-	for _, at := range l.order {
-		disc := l.grids[at.grid].plates[at.plate].Disc()
+	for letter, at := range l.order {
 		for range counts[at.grid][at.plate] {
-			side = append(side, disc)
+			side = append(side, l.disc(byte(letter)))
 		}
 	}
 	return l.dress(side)

@@ -99,8 +99,11 @@ func (b *Bars) lighter(own Bar, target mass.Mass, r Rounding) (best Loading, ok 
 
 // standsIn reports whether a lifter of the other bar can take b instead.
 func (b Bar) standsIn(other Bar) bool {
-	same := b.Kind == other.Kind || b.plain() && other.plain()
-	return same && b.Count > 0 && b.Mass < other.Mass
+	return b.replaces(other) && b.Count > 0 && b.Mass < other.Mass
+}
+
+func (b Bar) replaces(other Bar) bool {
+	return b.Kind == other.Kind || b.plain() && other.plain()
 }
 
 func (b Bar) plain() bool {
