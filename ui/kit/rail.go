@@ -7,33 +7,31 @@ import (
 	"windlass/ui/look"
 )
 
-// railHeight is the height of one place on a rail, and railWidth its least width.
-const (
-	railHeight float32 = 44
-	railWidth  float32 = 176
-)
-
-// RailItem is one place on the rail at the side of a window: its name, the key
-// that leads there, and a mark on the one where the reader is.
+// RailItem is one room on the rail at a window's side.
 type RailItem struct {
 	pressable
-	name, key string
-	here      bool
-	ground    *canvas.Rectangle
-	bar       *canvas.Rectangle
-	ring      *canvas.Rectangle
-	text      *canvas.Text
-	hint      *canvas.Text
+	label  string
+	key    string
+	here   bool
+	ground *canvas.Rectangle
+	stroke *canvas.Rectangle
+	ring   *canvas.Rectangle
+	text   *canvas.Text
+	hint   *canvas.Text
 }
 
-// NewRailItem returns a place that calls do when it is chosen.
-func NewRailItem(name, key string, do func()) *RailItem {
-	r := &RailItem{name: name, key: key}
+// railHeight is the height of an item on the rail.
+const railHeight = 40
+
+// NewRailItem returns an item that leads to a room; key names the key that does
+// the same.
+func NewRailItem(label, key string, do func()) *RailItem {
+	r := &RailItem{label: label, key: key}
 	r.is(r, do)
 	return r
 }
 
-// Here marks the place as the one where the reader is, or not.
+// Here marks the item whose room is in front.
 func (r *RailItem) Here(yes bool) {
 	if r.here == yes {
 		return
@@ -43,40 +41,49 @@ func (r *RailItem) Here(yes bool) {
 }
 
 // Label implements [Labelled].
-func (r *RailItem) Label() string { return r.name }
+func (r *RailItem) Label() string { return r.label }
 
 // CreateRenderer implements fyne.Widget.
 func (r *RailItem) CreateRenderer() fyne.WidgetRenderer {
-	r.ground, r.bar, r.ring = box(look.Radius), box(look.Hairline), ring()
-	r.text, r.hint = words(look.BodySize, true), words(look.CaptionSize, false)
+	r.ground, r.stroke, r.ring = box(look.Radius), box(1.5), box(look.Radius)
+	r.text, r.hint = words(look.BodySize, false), words(look.CaptionSize, false)
 	r.hint.Alignment = fyne.TextAlignTrailing
 	return (&drawing{
-		of: r, objects: []fyne.CanvasObject{r.ground, r.bar, r.text, r.hint, r.ring},
-		place: r.place, measure: func() fyne.Size { return fyne.NewSize(railWidth, railHeight) }, paint: r.paint,
+		of: r, objects: []fyne.CanvasObject{r.ground, r.stroke, r.text, r.hint, r.ring},
+		place: r.place,
+		measure: func() fyne.Size {
+			wide := widthOf(r.label, look.BodySize, true) + widthOf(r.key, look.CaptionSize, false)
+			return fyne.NewSize(wide+3*look.Gap4+2*look.Gap2, railHeight)
+		},
+		paint: r.paint,
 	}).start()
 }
 
 func (r *RailItem) place(size fyne.Size) {
-	r.ground.Resize(size)
-	placeRing(r.ring, size)
-	put(r.bar, 0, look.Gap2, look.Gap1, size.Height-2*look.Gap2)
-	put(r.text, look.Gap4, 0, size.Width-2*look.Gap4, size.Height)
-	put(r.hint, look.Gap4, 0, size.Width-2*look.Gap4, size.Height)
+	put(r.ground, look.Gap2, 2, size.Width-2*look.Gap2, size.Height-4)
+	put(r.ring, look.Gap2, 2, size.Width-2*look.Gap2, size.Height-4)
+	put(r.stroke, look.Gap2, 10, 3, size.Height-20)
+	put(r.text, look.Gap5, 0, size.Width-2*look.Gap5, size.Height)
+	put(r.hint, look.Gap5, 0, size.Width-2*look.Gap5, size.Height)
 }
 
 func (r *RailItem) paint() {
 	p := look.Current()
-	ground, ink := p[look.Surface], p[look.Muted]
+	ink := p[look.Muted]
 	switch {
 	case r.here:
-		ground, ink = p[look.Raised], p[look.Text]
+		fill(r.ground, p[look.Selection])
+		ink = p[look.Text]
 	case r.hovered:
-		ground, ink = p[look.Hover], p[look.Text]
+		fill(r.ground, p[look.Hover])
+		ink = p[look.Text]
+	default:
+		fill(r.ground, p[look.Surface])
 	}
-	fill(r.ground, ground)
-	fill(r.bar, p[look.Accent])
-	r.bar.Hidden = !r.here
-	say(r.text, r.name, ink)
+	fill(r.stroke, p[look.Accent])
+	r.stroke.Hidden = !r.here
+	r.text.TextStyle.Bold = r.here
+	say(r.text, r.label, ink)
 	say(r.hint, r.key, p[look.Muted])
 	paintRing(r.ring, r.focused)
 }
