@@ -165,6 +165,7 @@ func TestCheckAgainstEveryDeal(t *testing.T) {
 // checkWay holds a way out against the stock and against what it says it changes.
 func checkWay(t require.TestingT, stock Stock, loads *Loads, totals []mass.Mass, way Way) {
 	left := counted(stock)
+	off := mass.Mass(0)
 	for i, loading := range way.Loadings {
 		require.True(t, take(left, loading.PerSide), "the stock does not have it")
 		changed := slices.Contains(way.Bars, i)
@@ -174,10 +175,12 @@ func checkWay(t require.TestingT, stock Stock, loads *Loads, totals []mass.Mass,
 		case way.Out == Wait:
 			require.Zero(t, loading)
 			continue
-		case way.Out == Reload:
-			require.Equal(t, way.Off, apart(totals[i], loading.Total))
 		}
+		off += apart(totals[i], loading.Total)
 		require.Equal(t, loading.Total, weigh(loads.Lightest(), loading.PerSide))
+	}
+	if way.Out == Reload {
+		require.Equal(t, off, way.Off)
 	}
 }
 
@@ -201,9 +204,11 @@ func checkReload(t require.TestingT, every [][]Disc, stock Stock, loads *Loads, 
 		return
 	}
 	reload := slices.IndexFunc(clash.Ways, func(w Way) bool { return w.Out == Reload })
-	require.Equal(t, least >= 0, reload >= 0)
-	if reload >= 0 {
+	if least >= 0 {
+		require.GreaterOrEqual(t, reload, 0)
 		require.Equal(t, least, clash.Ways[reload].Off)
+	} else if reload >= 0 {
+		require.Greater(t, len(clash.Ways[reload].Bars), 1)
 	}
 }
 

@@ -1,51 +1,57 @@
 package plates
 
-import "encoding/binary"
+import (
+	"encoding/binary"
+	"slices"
+)
 
 // dealLimit bounds the search of a deal, in tries of a count. A gym's real
 // clashes are settled within a few hundred.
 const dealLimit = 200_000
 
-// deal shares the plates of one unit among bars that are loaded at the same
-// time. It goes from the lightest plate to the heaviest: whether an odd 1.25 can
-// be had decides most clashes, and it is decided first.
-type deal struct {
+// dealer shares the plates of one unit among bars that are loaded at the same
+// time.
+type dealer struct {
 	grid    *grid
 	heavier [][]bool // heavier[i][s]: the plates before i make s steps on one bar
-	rest    []int    // steps still to make, a bar each
-	counts  [][]int  // pairs of each plate, a bar each
-	dead    map[string]bool
-	tries   int
 }
 
-// share finds pairs of each plate for every bar so that all bars carry their
-// steps at once. It reports false when there is no way, or none was found
-// within the limit.
-func (g *grid) share(steps []int) ([][]int, bool) {
-	d := &deal{grid: g, rest: append([]int{}, steps...), dead: map[string]bool{}}
-	most := 0
-	for _, s := range steps {
-		d.counts = append(d.counts, make([]int, len(g.plates)))
-		most = max(most, s)
-	}
-	d.reach(most)
-	return d.counts, d.plate(len(g.plates) - 1)
-}
-
-func (d *deal) reach(most int) {
-	row := make([]bool, most+1)
+func newDealer(g *grid) *dealer {
+	row := make([]bool, len(g.least[0]))
 	row[0] = true
-	d.heavier = append(d.heavier, row)
-	for i, p := range d.grid.plates {
-		next := make([]bool, most+1)
+	d := &dealer{grid: g, heavier: [][]bool{row}}
+	for i, p := range g.plates {
+		next := make([]bool, len(row))
 		for s := range next {
-			for c := 0; c <= p.Pairs && c*d.grid.size[i] <= s && !next[s]; c++ {
-				next[s] = row[s-c*d.grid.size[i]]
+			for c := 0; c <= p.Pairs && c*g.size[i] <= s && !next[s]; c++ {
+				next[s] = row[s-c*g.size[i]]
 			}
 		}
 		d.heavier = append(d.heavier, next)
 		row = next
 	}
+	return d
+}
+
+// share finds pairs of each plate for every bar so that all bars carry their
+// steps at once. It reports false when there is no way, or none was found
+// within the limit.
+func (d *dealer) share(steps []int) ([][]int, bool) {
+	s := &deal{dealer: d, rest: slices.Clone(steps), dead: map[string]bool{}}
+	for range steps {
+		s.counts = append(s.counts, make([]int, len(d.grid.plates)))
+	}
+	return s.counts, s.plate(len(d.grid.plates) - 1)
+}
+
+// deal is one search. It goes from the lightest plate to the heaviest: whether
+// an odd 1.25 can be had decides most clashes, and it is decided first.
+type deal struct {
+	*dealer
+	rest   []int   // steps still to make, a bar each
+	counts [][]int // pairs of each plate, a bar each
+	dead   map[string]bool
+	tries  int
 }
 
 // plate deals plate i and all heavier ones.
