@@ -49,8 +49,9 @@ func (u Unit) One() Mass {
 // Kilograms returns m in kg as a float, for models and pictures only.
 func (m Mass) Kilograms() float64 { return float64(m) / float64(Kilogram) }
 
-// Of returns the mass nearest to x units, for results of models. It returns
-// zero when x is not a number, is negative or is beyond [Max].
+// Of returns the mass nearest to x units, for results of models only: x carries
+// a float's error, which a load that somebody typed must not; see [Parse]. It
+// returns zero when x is not a number, is negative or is beyond [Max].
 func Of(x float64, u Unit) Mass {
 	ng := math.Round(x * float64(u.One()))
 	if math.IsNaN(ng) || ng < 0 || ng > float64(Max) {
@@ -82,6 +83,9 @@ func (m Mass) Digits(u Unit) string {
 	}
 	hundredth := u.One() / 100
 	n := (m + hundredth/2) / hundredth
+	if n == 0 {
+		return "0" // and never "-0"
+	}
 	s := fmt.Sprintf("%d.%02d", n/100, n%100)
 	return sign + strings.TrimSuffix(strings.TrimRight(s, "0"), ".")
 }
