@@ -1,0 +1,64 @@
+package store
+
+import "windlass/internal/gym"
+
+var lifts = table[gym.Lift]{name: "lifts", noun: "lift", cells: func(l *gym.Lift) []cell {
+	return []cell{
+		text("key", &l.Key),
+		text("name", &l.Name),
+		asJSON("aliases", &l.Aliases),
+		text("region", &l.Region),
+		text("pattern", &l.Pattern),
+		text("bar", &l.Bar),
+		flag("floor", &l.Floor),
+		text("measure", &l.Measure),
+		asJSON("reps", &l.Reps),
+		maybe("related", &l.Related),
+		real("ratio_low", &l.RatioLow),
+		real("ratio_high", &l.RatioHigh),
+		text("source", &l.Source),
+		asJSON("reference", &l.Reference),
+		flag("own", &l.Own),
+		flag("hidden", &l.Hidden),
+	}
+}}
+
+var movements = table[gym.Movement]{name: "movements", noun: "movement", cells: func(m *gym.Movement) []cell {
+	return []cell{
+		text("key", &m.Key),
+		text("name", &m.Name),
+		text("region", &m.Region),
+		text("pattern", &m.Pattern),
+		text("measure", &m.Measure),
+		text("implement", &m.Implement),
+		maybe("linked", &m.Linked),
+		whole("reference_reps", &m.ReferenceReps),
+		real("seconds", &m.Seconds),
+		asJSON("loads", &m.Loads),
+		flag("own", &m.Own),
+		flag("hidden", &m.Hidden),
+	}
+}}
+
+var finishers = table[gym.Finisher]{name: "finishers", noun: "finisher", cells: func(f *gym.Finisher) []cell {
+	return []cell{
+		text("key", &f.Key),
+		text("name", &f.Name),
+		text("muscle", &f.Muscle),
+		text("region", &f.Region),
+		text("spares", &f.Spares),
+		flag("own", &f.Own),
+		flag("hidden", &f.Hidden),
+	}
+}}
+
+var drills = table[gym.Drill]{name: "drills", noun: "drill", cells: func(d *gym.Drill) []cell {
+	return []cell{
+		text("key", &d.Key),
+		text("name", &d.Name),
+		text("pattern", &d.Pattern),
+		text("dose", &d.Dose),
+		flag("own", &d.Own),
+		flag("hidden", &d.Hidden),
+	}
+}}

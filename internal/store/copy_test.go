@@ -1,0 +1,105 @@
+package store
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"windlass/internal/gym"
+)
+
+func TestBackupAndRestore(t *testing.T) {
+	f := newFile(t)
+	want := load(t, f)
+	to := filepath.Join(t.TempDir(), "copy")
+	s, err := f.Backup(t.Context(), to)
+	require.NoError(t, err)
+	assert.Equal(t, Summary{Path: to, Version: 1, Athletes: 2, Results: 1, Bouts: 1, OK: true}, s)
+	_, err = f.Backup(t.Context(), to)
+	require.ErrorIs(t, err, ErrExists)
+
+	require.NoError(t, f.Write(t.Context(), gym.PutAthlete{Athlete: athlete("cleo", "Cleo Cedar")}))
+	later := load(t, f)
+	_, err = Restore(t.Context(), to, f.Path())
+	require.ErrorIs(t, err, ErrLocked, "the desk has it open")
+	require.NoError(t, f.Close())
+
+	kept, err := Restore(t.Context(), to, f.Path())
+	require.NoError(t, err)
+	assert.Equal(t, want, loadPath(t, f.Path()))
+	assert.Equal(t, later, loadPath(t, kept), "the replaced file is whole")
+	assert.Equal(t, want, loadPath(t, to), "the copy stays")
+	noParts(t, filepath.Dir(to), filepath.Dir(f.Path()))
+}
+
+func TestRestoreIntoNothing(t *testing.T) {
+	from, to := savedFile(t), filepath.Join(t.TempDir(), "gym.windlass")
+	kept, err := Restore(t.Context(), from, to)
+	require.NoError(t, err)
+	assert.Empty(t, kept)
+	assert.Equal(t, loadPath(t, from), loadPath(t, to))
+}
+
+// What a killed program left in its log belongs to the copy.
+func TestRestoreFromACopyWithALog(t *testing.T) {
+	f := newFile(t)
+	want := load(t, f)
+	from := filepath.Join(t.TempDir(), "copy")
+	for _, tail := range []string{"", "-wal"} {
+		copyFile(t, f.Path()+tail, from+tail)
+	}
+	to := filepath.Join(t.TempDir(), "gym.windlass")
+	_, err := Restore(t.Context(), from, to)
+	require.NoError(t, err)
+	assert.Equal(t, want, loadPath(t, to))
+}
+
+// The usual reason to restore is that the file is damaged: it is kept as it is.
+func TestRestoreOverADamagedFile(t *testing.T) {
+	from := savedFile(t)
+	path := fileWith(t, []byte("not a database at all"))
+	require.NoError(t, os.WriteFile(path+"-wal", []byte("nor a log"), 0o600))
+	kept, err := Restore(t.Context(), from, path)
+	require.NoError(t, err)
+	assert.Equal(t, loadPath(t, from), loadPath(t, path))
+	for name, want := range map[string]string{kept: "not a database at all", kept + "-wal": "nor a log"} {
+		got, err := os.ReadFile(name)
+		require.NoError(t, err)
+		assert.Equal(t, want, string(got))
+	}
+	again, err := Restore(t.Context(), from, path)
+	require.NoError(t, err)
+	assert.NotEqual(t, kept, again, "what was kept is kept")
+}
+
+func TestRestoreRefuses(t *testing.T) {
+	path := savedFile(t)
+	want := loadPath(t, path)
+	_, err := Restore(t.Context(), path, path)
+	require.ErrorIs(t, err, ErrExists)
+	_, err = Restore(t.Context(), fileWith(t, []byte("a text")), path)
+	require.ErrorIs(t, err, ErrForeign)
+	assert.Equal(t, want, loadPath(t, path))
+	noParts(t, filepath.Dir(path))
+}
+
+func loadPath(t *testing.T, path string) gym.Book {
+	t.Helper()
+	f, err := Open(t.Context(), path)
+	require.NoError(t, err)
+	defer func() { require.NoError(t, f.Close()) }()
+	return load(t, f)
+}
+
+// noParts makes sure that no half-made file is left.
+func noParts(t *testing.T, folders ...string) {
+	t.Helper()
+	for _, folder := range folders {
+		parts, err := filepath.Glob(filepath.Join(folder, "*.part*"))
+		require.NoError(t, err)
+		assert.Empty(t, parts)
+	}
+}

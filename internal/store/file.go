@@ -1,0 +1,226 @@
+package store
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+	"sync"
+)
+
+// readers is how many connections read at once: the desk, the wall and a copy.
+const readers = 4
+
+// File is an open gym's file. Its methods may be called from any goroutine.
+type File struct {
+	path  string
+	write *sql.DB // one connection; nil in a file opened for reading only
+	read  *sql.DB
+
+	watching sync.Mutex
+	watch    *sql.Conn // held for DataVersion
+}
+
+// Path returns the name that the file was opened with.
+func (f *File) Path() string { return f.path }
+
+// Create makes the file of a new gym and opens it. It refuses a path where
+// something is (ErrExists) and a folder that cannot be written (ErrReadOnly); a
+// program killed on the way leaves nothing at the path.
+func Create(ctx context.Context, path string) (*File, error) {
+	o, err := usual()
+	if err != nil {
+		return nil, err
+	}
+	if err := create(ctx, path, o); err != nil {
+		return nil, explain("create", path, err)
+	}
+	return open(ctx, path, o)
+}
+
+func create(ctx context.Context, path string, o options) error {
+	return beside("create", path, func(temp string) error {
+		db, err := connect(temp, 1, o.building())
+		if err != nil {
+			return err
+		}
+		return errors.Join(migrate(ctx, db, o.steps, 0), db.Close())
+	})
+}
+
+// Open opens a file for reading and writing. One of an earlier version is copied
+// to a name beside it, the copy checked, and the file brought up to date. Errors
+// wrap fs.ErrNotExist, ErrForeign, ErrDamaged, ErrNewer, ErrLocked or
+// ErrReadOnly.
+func Open(ctx context.Context, path string) (*File, error) {
+	o, err := usual()
+	if err != nil {
+		return nil, err
+	}
+	return open(ctx, path, o)
+}
+
+func open(ctx context.Context, path string, o options) (*File, error) {
+	if err := checkHeader("open", path); err != nil {
+		return nil, err
+	}
+	write, err := connect(path, 1, o.writing())
+	if err != nil {
+		return nil, err
+	}
+	read, err := connect(path, readers, o.reading())
+	if err != nil {
+		return nil, errors.Join(err, write.Close())
+	}
+	f := &File{path: path, write: write, read: read}
+	if err := f.prepare(ctx, o); err != nil {
+		_ = f.Close() // the first error is the one to tell
+		return nil, explain("open", path, err)
+	}
+	return f, nil
+}
+
+// prepare makes sure that the file is ours, can be written and is up to date.
+func (f *File) prepare(ctx context.Context, o options) error {
+	version, err := checkVersion(ctx, f.write, "open", f.path, o)
+	if err != nil {
+		return err
+	}
+	if err := f.checkWritable(ctx); err != nil {
+		return err
+	}
+	if version == o.latest() {
+		return nil
+	}
+	if err := f.keepCopy(ctx, version, o); err != nil {
+		return fmt.Errorf("copy %q before changing it: %w", f.path, err)
+	}
+	return migrate(ctx, f.write, o.steps, version)
+}
+
+// checkWritable asks SQLite, which opens a protected file for reading without a
+// word, and reads back that the log is in use.
+func (f *File) checkWritable(ctx context.Context) error {
+	conn, err := f.write.Conn(ctx)
+	if err != nil {
+		return err
+	}
+	defer conn.Close()
+	readOnly := false
+	err = conn.Raw(func(driver any) error {
+		c, ok := driver.(interface{ IsReadOnly(string) (bool, error) })
+		if !ok {
+			return fmt.Errorf("ask %T whether the file can be written: it does not know", driver)
+		}
+		readOnly, err = c.IsReadOnly("main")
+		return err
+	})
+	if err != nil {
+		return err
+	}
+	var mode string
+	if err := conn.QueryRowContext(ctx, "PRAGMA journal_mode").Scan(&mode); err != nil {
+		return err
+	}
+	if readOnly || mode != "wal" {
+		return fault("open", f.path, ErrReadOnly, "")
+	}
+	return nil
+}
+
+// OpenReadOnly opens a file that another program may be writing. It changes
+// nothing and cannot write; a file of an earlier version is refused (ErrOlder).
+func OpenReadOnly(ctx context.Context, path string) (*File, error) {
+	o, err := usual()
+	if err != nil {
+		return nil, err
+	}
+	return openReadOnly(ctx, path, o)
+}
+
+func openReadOnly(ctx context.Context, path string, o options) (*File, error) {
+	f, version, err := openAny(ctx, path, o)
+	if err == nil && version < o.latest() {
+		_ = f.Close()
+		return nil, fault("open", path, ErrOlder, "")
+	}
+	return f, err
+}
+
+// openAny opens a file of any version that the program knows, for reading.
+func openAny(ctx context.Context, path string, o options) (*File, int, error) {
+	if err := checkHeader("open", path); err != nil {
+		return nil, 0, err
+	}
+	f, version, err := openPool(ctx, path, o, o.reading())
+	if errors.Is(err, ErrReadOnly) && !exists(path+"-wal") {
+		// Reading a file that has a log needs a second file beside it. In a
+		// folder that cannot be written nobody else writes either.
+		f, version, err = openPool(ctx, path, o, append(o.reading(), "immutable=1"))
+	}
+	return f, version, err
+}
+
+func openPool(ctx context.Context, path string, o options, settings []string) (*File, int, error) {
+	read, err := connect(path, readers, settings)
+	if err != nil {
+		return nil, 0, err
+	}
+	version, err := checkVersion(ctx, read, "open", path, o)
+	if err != nil {
+		_ = read.Close() // the first error is the one to tell
+		return nil, 0, explain("open", path, err)
+	}
+	return &File{path: path, read: read}, version, nil
+}
+
+// checkVersion returns the version of a file that is ours and not newer than the
+// program.
+func checkVersion(ctx context.Context, db *sql.DB, verb, path string, o options) (int, error) {
+	application, version, err := versionOf(ctx, db)
+	switch {
+	case err != nil:
+		return 0, err
+	case application != applicationID:
+		return 0, fault(verb, path, ErrForeign, "another program made it")
+	case version > o.latest():
+		return 0, fault(verb, path, ErrNewer, fmt.Sprintf("its version is %d, this program knows %d", version, o.latest()))
+	case version < 1:
+		return 0, fault(verb, path, ErrDamaged, fmt.Sprintf("its version is %d", version))
+	}
+	return version, nil
+}
+
+// DataVersion returns a number that changes when another connection has changed
+// the file. It always asks on the same connection, as SQLite wants.
+func (f *File) DataVersion(ctx context.Context) (int64, error) {
+	f.watching.Lock()
+	defer f.watching.Unlock()
+	if f.watch == nil {
+		conn, err := f.read.Conn(ctx)
+		if err != nil {
+			return 0, explain("watch", f.path, err)
+		}
+		f.watch = conn
+	}
+	var version int64
+	err := f.watch.QueryRowContext(ctx, "PRAGMA data_version").Scan(&version)
+	return version, explain("watch", f.path, err)
+}
+
+// Close closes the file. It waits for calls that are under way.
+func (f *File) Close() error {
+	f.watching.Lock()
+	defer f.watching.Unlock()
+	var errs []error
+	if f.watch != nil {
+		errs = append(errs, f.watch.Close())
+		f.watch = nil
+	}
+	errs = append(errs, f.read.Close())
+	if f.write != nil {
+		// Last, so that it can empty the log into the file.
+		errs = append(errs, f.write.Close())
+	}
+	return explain("close", f.path, errors.Join(errs...))
+}

@@ -1,0 +1,89 @@
+package store
+
+import (
+	"bytes"
+	"encoding/binary"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+)
+
+// The header of an SQLite file, as far as it is the same in every file of ours
+// (https://www.sqlite.org/fileformat.html, section 1.3). SQLite itself reads a
+// file with some of these changed; to call such a file whole would be wrong.
+//
+//	 0..15  "SQLite format 3" and a zero byte
+//	16..17  page size: a power of two from 512 to 32768, or 1 for 65536
+//	18, 19  write and read version: 1 for a rollback journal, 2 for a log
+//	20      bytes reserved on a page: 0
+//	21..23  payload fractions: 64, 32, 32
+//	44..47  schema format: 4
+//	52..55  largest root page of a self-vacuuming file: 0
+//	56..59  text encoding: 1 for UTF-8
+//	64..67  incremental vacuum: 0
+//	72..91  reserved: 0
+const magic = "SQLite format 3\x00"
+
+const headerSize = 100
+
+// checkHeader refuses what is no file of ours at a glance. The application's
+// number and the version are left to SQLite, since they may be in the log.
+func checkHeader(verb, path string) error {
+	header, err := readHeader(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return fmt.Errorf("%s %q: %w; make a new gym, or choose another file", verb, path, fs.ErrNotExist)
+	case errors.Is(err, fs.ErrPermission):
+		return fmt.Errorf("%s %q: %w; allow reading it", verb, path, fs.ErrPermission)
+	case err != nil:
+		return fault(verb, path, ErrForeign, err.Error())
+	case len(header) == 0:
+		return fault(verb, path, ErrForeign, "it is empty")
+	case !bytes.HasPrefix(header, []byte(magic)):
+		return fault(verb, path, ErrForeign, "it does not begin as one")
+	}
+	if why := headerFault(header); why != "" {
+		return fault(verb, path, ErrDamaged, why)
+	}
+	return nil
+}
+
+func readHeader(path string) ([]byte, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	header := make([]byte, headerSize)
+	n, err := io.ReadFull(file, header)
+	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		err = nil // too short, which the caller sees
+	}
+	return header[:n], err
+}
+
+func headerFault(h []byte) string {
+	if len(h) < headerSize {
+		return "it ends within its header"
+	}
+	size := binary.BigEndian.Uint16(h[16:])
+	switch {
+	case size != 1 && (size < 512 || size&(size-1) != 0):
+		return "its page size is impossible"
+	case h[18] < 1 || h[18] > 2 || h[19] < 1 || h[19] > 2:
+		return "its kind of journal is unknown"
+	case !bytes.Equal(h[20:24], []byte{0, 64, 32, 32}):
+		return "its page layout is unknown"
+	case binary.BigEndian.Uint32(h[44:]) != 4 || binary.BigEndian.Uint32(h[56:]) != 1:
+		return "its format or text encoding is unknown"
+	case binary.BigEndian.Uint32(h[52:]) != 0 || binary.BigEndian.Uint32(h[64:]) != 0 || !allZero(h[72:92]):
+		return "its header holds what no file of ours does"
+	}
+	return ""
+}
+
+func allZero(b []byte) bool {
+	return len(bytes.Trim(b, "\x00")) == 0
+}
