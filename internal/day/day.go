@@ -2,7 +2,8 @@
 // and no time zone.
 //
 // Most callers need [Parse] and [Date.Add]. Dates compare with the operators of
-// their number of days. The package never asks what day it is.
+// whole numbers: an earlier day is less. The package promises ISO 8601's text and
+// weeks. It never asks what day it is.
 package day
 
 import (
@@ -26,11 +27,15 @@ func Of(year int, month time.Month, dayOfMonth int) Date {
 // From returns the calendar day of t in t's own zone.
 func From(t time.Time) Date { return Of(t.Year(), t.Month(), t.Day()) }
 
-// Parse reads an ISO 8601 calendar date, "2026-03-09".
+// Parse reads an ISO 8601 calendar date from 1970 on, "2026-03-09". An earlier
+// one is a slip of the hand, and the day before 1970 would mean [None].
 func Parse(text string) (Date, error) {
 	t, err := time.Parse(time.DateOnly, text)
 	if err != nil {
 		return None, fmt.Errorf("read date %q: it is not a day; write year-month-day, as in 2026-03-09", text)
+	}
+	if t.Year() < 1970 {
+		return None, fmt.Errorf("read date %q: it is before 1970; write the year in full, as in 2026-03-09", text)
 	}
 	return From(t), nil
 }

@@ -42,11 +42,14 @@ func ParseWeekday(text string) (Weekday, error) {
 // Weekdays is a set of days of the week; the zero value is empty.
 type Weekdays uint8
 
-// WeekdaysOf returns the set of the given days.
+// WeekdaysOf returns the set of the given days; what is no day of the week is
+// left out.
 func WeekdaysOf(days ...Weekday) Weekdays {
 	var s Weekdays
 	for _, d := range days {
-		s |= 1 << d
+		if d >= Monday && d <= Sunday {
+			s |= 1 << d
+		}
 	}
 	return s
 }
@@ -65,7 +68,7 @@ func ParseWeekdays(text string) (Weekdays, error) {
 }
 
 // Has reports whether w is in the set.
-func (s Weekdays) Has(w Weekday) bool { return s&(1<<w) != 0 }
+func (s Weekdays) Has(w Weekday) bool { return s&WeekdaysOf(w) != 0 }
 
 // List returns the days of the set in order.
 func (s Weekdays) List() []Weekday {
