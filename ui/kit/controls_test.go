@@ -33,8 +33,7 @@ func TestTipShowsUnderThePointer(t *testing.T) {
 	uitest.NotSee(t, w, "Start the clock (S)")
 	uitest.Hover(t, w, "Start")
 	uitest.See(t, w, "Start the clock (S)")
-	at, _ := uitest.Where(w, "Start")
-	uitest.Leave(w, at)
+	uitest.Leave(w)
 	uitest.NotSee(t, w, "Start the clock (S)")
 }
 

@@ -1,12 +1,15 @@
 package kit_test
 
 import (
+	"errors"
 	"flag"
+	"fmt"
 	"path/filepath"
 	"testing"
 
 	"fyne.io/fyne/v2"
 
+	"windlass/internal/mass"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 	"windlass/ui/uitest"
@@ -25,15 +28,64 @@ func TestGallery(t *testing.T) {
 		for name, page := range pages {
 			t.Run(name+"-"+palette, func(t *testing.T) {
 				uitest.App(t, p)
-				w := uitest.OpenAs(t, p, fyne.NewSize(1440, 900), page(t))
+				w := uitest.OpenAs(t, p, fyne.NewSize(1440, 900), page.content(t))
+				if page.then != nil {
+					page.then(t, w)
+				}
 				uitest.Snapshot(t, w, filepath.Join(*gallery, name+"-"+palette+".png"))
 			})
 		}
 	}
 }
 
-var pages = map[string]func(*testing.T) fyne.CanvasObject{
-	"controls": controlsPage,
+// page is one picture: what is shown, and what is done before it is taken.
+type page struct {
+	content func(*testing.T) fyne.CanvasObject
+	then    func(*testing.T, *uitest.Window)
+}
+
+var pages = map[string]page{
+	"controls": {content: controlsPage},
+	"fields": {content: fieldsPage, then: func(t *testing.T, w *uitest.Window) {
+		uitest.Fill(t, w, "Lift", "squ")
+		uitest.Hover(t, w, "Add athlete")
+	}},
+	"question": {content: fieldsPage, then: func(t *testing.T, w *uitest.Window) {
+		kit.Ask(w.Canvas(), kit.Question{
+			Title: "Void this result?", Text: "The result stays in the history and is marked void. Records that rested on it fall back to the result before.",
+			Body:    kit.NewField("Reason"),
+			Actions: []kit.Action{{Label: "Void it", Danger: true}},
+		})
+	}},
+}
+
+func fieldsPage(*testing.T) fyne.CanvasObject {
+	name, bad, off := kit.NewField("Name"), kit.NewMassField("Load", mass.KG), kit.NewField("Switched off")
+	name.SetText("Ada Lund")
+	name.SetNote("As it stands on the wall.")
+	bad.SetText("12x")
+	bad.SetFault("Could not read load \"12x\": the unit is not kg or lb.")
+	off.SetText("cannot be changed")
+	off.Able(false)
+	notice, failed := kit.NewNotice(), kit.NewNotice()
+	notice.Say("Back squat 5 × 142.5 kg for Ada Lund: a record, 102.5 %.", func() {})
+	failed.Fail(errors.New("open roster: the file has no column for names; rename one, or choose it below"))
+	bar := kit.NewProgress()
+	bar.Set(3400, 10000)
+	rail := kit.Column(0)
+	for i, room := range []string{"Today", "Roster", "Cycle", "Floor", "Handouts", "Gym"} {
+		item := kit.NewRailItem(room, fmt.Sprint("Ctrl+", i+1), nil)
+		item.Here(i == 1)
+		rail.Add(item)
+	}
+	form := kit.Column(look.Gap2, kit.Equal(look.Gap4, name, bad), kit.Equal(look.Gap4, kit.NewChoice("Lift", lifts(), nil), off),
+		kit.NewField("Notes").Lines(3), kit.NewSearch("Find an athlete, a day, an action"))
+	content := kit.Equal(look.Gap6,
+		kit.Column(look.Gap6, kit.NewCard("Fields", form), kit.NewCard("Progress", bar),
+			kit.NewPanel(kit.Column(0, notice, kit.NewRule(), failed))),
+		kit.NewPanel(kit.NewEmpty("No athletes yet", "Bring a roster file as you have it, or add the first athlete by hand. Nothing leaves this computer.",
+			kit.NewButton("Import a roster", nil).Primary(), kit.NewButton("Add athlete", nil).Tip("Add one athlete by hand (A)"))))
+	return kit.Row(0, kit.Fill(kit.Row(0, kit.Fill(kit.Wide(0, kit.NewPanel(rail))), kit.Wide(1220, kit.Room("Fields", content)))))
 }
 
 func controlsPage(*testing.T) fyne.CanvasObject {

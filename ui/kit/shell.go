@@ -1,11 +1,14 @@
 package kit
 
 import (
+	"slices"
 	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
+
+	"windlass/ui/look"
 )
 
 // tipDelay is how long a pointer rests before it is told more.
@@ -75,15 +78,28 @@ type floating struct {
 
 func newFloating() *floating { return &floating{box: container.NewWithoutLayout()} }
 
+// under is the place for a sheet of a height below an object, or above it where
+// the window ends.
+func (f *floating) under(o fyne.CanvasObject, height float32) fyne.Position {
+	d := fyne.CurrentApp().Driver()
+	at := d.AbsolutePositionForObject(o).Subtract(d.AbsolutePositionForObject(f.box))
+	below := at.Y + o.Size().Height + look.Gap1
+	if below+height > f.box.Size().Height {
+		below = max(0, at.Y-height-look.Gap1)
+	}
+	return fyne.NewPos(at.X, below)
+}
+
+// has reports whether an object is on the layer.
+func (f *floating) has(o fyne.CanvasObject) bool { return slices.Contains(f.box.Objects, o) }
+
 // show puts an object on the layer, once.
 func (f *floating) show(o fyne.CanvasObject, at fyne.Position, size fyne.Size) {
 	o.Move(at)
 	o.Resize(size)
-	for _, have := range f.box.Objects {
-		if have == o {
-			f.box.Refresh()
-			return
-		}
+	if f.has(o) {
+		f.box.Refresh()
+		return
 	}
 	f.box.Add(o)
 }

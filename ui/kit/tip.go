@@ -61,15 +61,10 @@ func (f *floating) showTip(o fyne.CanvasObject, text string) {
 	}
 	f.tip = &tip{text: text}
 	f.tip.ExtendBaseWidget(f.tip)
-	size, room := f.tip.MinSize(), f.box.Size()
-	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(o).
-		Subtract(fyne.CurrentApp().Driver().AbsolutePositionForObject(f.box))
-	y := at.Y + o.Size().Height + look.Gap2
-	if y+size.Height > room.Height {
-		y = at.Y - size.Height - look.Gap2
-	}
-	x := min(at.X, room.Width-size.Width-look.Gap2)
-	f.show(f.tip, fyne.NewPos(max(x, look.Gap2), max(y, 0)), size)
+	size := f.tip.MinSize()
+	at := f.under(o, size.Height)
+	at.X = max(look.Gap2, min(at.X, f.box.Size().Width-size.Width-look.Gap2))
+	f.show(f.tip, at, size)
 }
 
 // Label implements [Labelled].

@@ -11,7 +11,7 @@ import (
 
 // Tap clicks where the window says label. It fails when nothing says so, when
 // several things that can be clicked say so, or when something covers it.
-func Tap(t testing.TB, w fyne.Window, label string) {
+func Tap(t testing.TB, w *Window, label string) {
 	t.Helper()
 	all := reachable(t, w, label)
 	require.Len(t, all, 1, "%q stands in %d places that can be clicked; use TapNth", label, len(all))
@@ -20,7 +20,7 @@ func Tap(t testing.TB, w fyne.Window, label string) {
 
 // TapNth clicks the nth place, from 0, that says label, in reading order of the
 // widgets.
-func TapNth(t testing.TB, w fyne.Window, label string, n int) {
+func TapNth(t testing.TB, w *Window, label string, n int) {
 	t.Helper()
 	all := reachable(t, w, label)
 	require.Greater(t, len(all), n, "%q stands in %d places", label, len(all))
@@ -28,10 +28,10 @@ func TapNth(t testing.TB, w fyne.Window, label string, n int) {
 }
 
 // TapAt clicks at a place, in units from the window's corner.
-func TapAt(w fyne.Window, at fyne.Position) { click(w, at) }
+func TapAt(w *Window, at fyne.Position) { click(w, at) }
 
 // DoubleTap clicks twice where the window says label.
-func DoubleTap(t testing.TB, w fyne.Window, label string) {
+func DoubleTap(t testing.TB, w *Window, label string) {
 	t.Helper()
 	all := reachable(t, w, label)
 	require.Len(t, all, 1, "%q stands in %d places", label, len(all))
@@ -46,7 +46,7 @@ func DoubleTap(t testing.TB, w fyne.Window, label string) {
 }
 
 // Hover rests the pointer where the window says label.
-func Hover(t testing.TB, w fyne.Window, label string) {
+func Hover(t testing.TB, w *Window, label string) {
 	t.Helper()
 	for _, s := range texts(w) {
 		if words(s.object) == label {
@@ -57,27 +57,29 @@ func Hover(t testing.TB, w fyne.Window, label string) {
 	require.Fail(t, "nothing to point at", "%q is not among: %s", label, strings.Join(Read(w), " | "))
 }
 
-// HoverAt rests the pointer at a place, in units from the window's corner.
-func HoverAt(w fyne.Window, at fyne.Position) {
-	s, ok := under(w, at, hoverable)
-	if !ok {
-		return
+// HoverAt rests the pointer at a place, in units from the window's corner; a
+// place beside the window takes it away.
+func HoverAt(w *Window, at fyne.Position) {
+	s, _ := under(w, at, hoverable)
+	h, _ := s.object.(desktop.Hoverable)
+	if w.over != nil && w.over != h {
+		w.over.MouseOut()
 	}
 	e := &desktop.MouseEvent{PointEvent: fyne.PointEvent{AbsolutePosition: at, Position: at.Subtract(s.at)}}
-	h := s.object.(desktop.Hoverable)
-	h.MouseIn(e)
-	h.MouseMoved(e)
+	if h != nil && w.over != h {
+		h.MouseIn(e)
+	}
+	if h != nil {
+		h.MouseMoved(e)
+	}
+	w.over = h
 }
 
-// Leave takes the pointer off whatever is at a place.
-func Leave(w fyne.Window, at fyne.Position) {
-	if s, ok := under(w, at, hoverable); ok {
-		s.object.(desktop.Hoverable).MouseOut()
-	}
-}
+// Leave takes the pointer off the window.
+func Leave(w *Window) { HoverAt(w, fyne.NewPos(-1, -1)) }
 
 // Drag presses at one place, moves to another and lets go.
-func Drag(t testing.TB, w fyne.Window, from, to fyne.Position) {
+func Drag(t testing.TB, w *Window, from, to fyne.Position) {
 	t.Helper()
 	s, ok := under(w, from, func(o fyne.CanvasObject) bool { _, ok := o.(fyne.Draggable); return ok })
 	require.True(t, ok, "nothing to drag at %v", from)
@@ -94,7 +96,7 @@ func Drag(t testing.TB, w fyne.Window, from, to fyne.Position) {
 }
 
 // Scroll turns the wheel where the window says label: down is negative.
-func Scroll(t testing.TB, w fyne.Window, label string, units float32) {
+func Scroll(t testing.TB, w *Window, label string, units float32) {
 	t.Helper()
 	for _, s := range texts(w) {
 		if words(s.object) != label {
@@ -109,7 +111,7 @@ func Scroll(t testing.TB, w fyne.Window, label string, units float32) {
 }
 
 // reachable are the places that say label and would get a click in their middle.
-func reachable(t testing.TB, w fyne.Window, label string) (all []spot) {
+func reachable(t testing.TB, w *Window, label string) (all []spot) {
 	t.Helper()
 	read := 0
 	for _, s := range texts(w) {
@@ -136,7 +138,8 @@ func inside(s spot, o fyne.CanvasObject) bool {
 }
 
 // click does what the desktop driver does for a press and a release.
-func click(w fyne.Window, at fyne.Position) {
+func click(w *Window, at fyne.Position) {
+	HoverAt(w, at)
 	s, ok := under(w, at, clickable)
 	if !ok {
 		w.Canvas().Unfocus()

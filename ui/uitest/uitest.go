@@ -14,13 +14,14 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
 
-// Desk is the size of the desk window, in units.
+// desk is the size of the desk window, in units.
 var desk = fyne.NewSize(1440, 900)
 
 // Window is an open window of a test.
@@ -28,6 +29,7 @@ type Window struct {
 	fyne.Window
 	app   fyne.App
 	shell *kit.Shell
+	over  desktop.Hoverable // what the pointer rests on
 }
 
 // Open shows content in a window of 1440 × 900 in the dark palette. It is closed

@@ -1,0 +1,232 @@
+package kit
+
+import (
+	"sort"
+	"strings"
+
+	"fyne.io/fyne/v2"
+)
+
+// Option is one thing that can be chosen.
+type Option struct {
+	Key  string // what the program knows it by
+	Text string // what the coach reads and types
+	Note string // a quiet word beside it; may be empty
+}
+
+// Choice is a field that chooses one from a list by typing a part of its name.
+// The list needs a [Shell] around the window's content to be drawn on.
+type Choice struct {
+	Field
+	options []Option
+	chosen  Option
+	heard   func(Option)
+	drop    *dropList
+}
+
+// NewChoice returns a field that chooses one of the options; heard, if not nil,
+// hears of every choice that a coach makes.
+func NewChoice(label string, options []Option, heard func(Option)) *Choice {
+	c := &Choice{options: options, heard: heard}
+	c.init(c, label)
+	c.drop = newDropList(c.pick)
+	c.entry.all = true
+	c.entry.onKey = c.key
+	c.changed = func(string) { c.open() }
+	c.entry.onFocus = c.onFocus
+	return c
+}
+
+// Hint shows a quiet example while the field is empty.
+func (c *Choice) Hint(text string) *Choice {
+	c.Field.Hint(text)
+	return c
+}
+
+// Least sets the least width in units.
+func (c *Choice) Least(width float32) *Choice {
+	c.Field.Least(width)
+	return c
+}
+
+// SetOptions changes what there is to choose from. A choice that is not among
+// them any more stays until another is made.
+func (c *Choice) SetOptions(options []Option) { c.options = options }
+
+// Set chooses by key without telling anybody; a key that is none empties the
+// field.
+func (c *Choice) Set(key string) {
+	c.chosen = Option{}
+	for _, o := range c.options {
+		if o.Key == key {
+			c.chosen = o
+		}
+	}
+	c.write(c.chosen.Text)
+}
+
+// Chosen returns the choice, and whether there is one.
+func (c *Choice) Chosen() (Option, bool) { return c.chosen, c.chosen.Key != "" }
+
+// write shows a text without opening the list.
+func (c *Choice) write(text string) {
+	heard := c.changed
+	c.changed = nil
+	c.SetText(text)
+	c.changed = heard
+}
+
+func (c *Choice) onFocus(focused bool) {
+	c.focused = focused
+	c.Refresh()
+	switch {
+	case focused:
+		c.openAll()
+	case !c.drop.hovered:
+		c.settle()
+	}
+}
+
+// openAll shows every option, with the chosen one marked.
+func (c *Choice) openAll() {
+	at := 0
+	for i, o := range c.options {
+		if o.Key == c.chosen.Key {
+			at = i
+		}
+	}
+	c.drop.set(c.options, at)
+	c.show()
+}
+
+// open shows the options that match what was typed.
+func (c *Choice) open() {
+	c.drop.set(matching(c.options, c.Text()), 0)
+	c.show()
+}
+
+func (c *Choice) show() {
+	f := floaterOf(c.entry)
+	if f == nil || !c.focused {
+		return
+	}
+	at := f.floats().under(c.sheet, c.drop.MinSize().Height)
+	f.floats().show(c.drop, at, fyne.NewSize(max(c.Size().Width, dropWidth), c.drop.MinSize().Height))
+}
+
+func (c *Choice) close() {
+	c.drop.hovered = false
+	if f := floaterOf(c.entry); f != nil {
+		f.floats().drop(c.drop)
+	}
+}
+
+func (c *Choice) isOpen() bool {
+	f := floaterOf(c.entry)
+	return f != nil && f.floats().has(c.drop)
+}
+
+// pick takes an option and closes the list.
+func (c *Choice) pick(o Option) {
+	c.close()
+	c.SetFault("")
+	c.write(o.Text)
+	if o.Key == c.chosen.Key {
+		return
+	}
+	c.chosen = o
+	if c.heard != nil {
+		c.heard(o)
+	}
+}
+
+// settle ends the typing: a whole name is a choice, anything else goes back.
+func (c *Choice) settle() {
+	c.close()
+	text := strings.TrimSpace(c.Text())
+	for _, o := range c.options {
+		if strings.EqualFold(o.Text, text) {
+			c.pick(o)
+			return
+		}
+	}
+	c.write(c.chosen.Text)
+}
+
+// key works the list while the keyboard is in the field.
+func (c *Choice) key(key *fyne.KeyEvent) bool {
+	switch key.Name {
+	case fyne.KeyDown, fyne.KeyUp:
+		if !c.isOpen() {
+			c.openAll()
+		} else if key.Name == fyne.KeyDown {
+			c.drop.move(1)
+		} else {
+			c.drop.move(-1)
+		}
+	case fyne.KeyPageDown:
+		c.drop.move(dropRows)
+	case fyne.KeyPageUp:
+		c.drop.move(-dropRows)
+	case fyne.KeyReturn, fyne.KeyEnter:
+		return c.enter()
+	case fyne.KeyEscape:
+		if !c.isOpen() {
+			return false
+		}
+		c.close()
+		c.write(c.chosen.Text)
+	default:
+		return false
+	}
+	return true
+}
+
+// enter takes the marked option of an open list.
+func (c *Choice) enter() bool {
+	if !c.isOpen() {
+		return false
+	}
+	if o, ok := c.drop.marked(); ok {
+		c.pick(o)
+	} else {
+		c.SetFault("Nothing here is called that. Type a part of the name.")
+	}
+	return true
+}
+
+// matching are the options whose name has every typed word, those first that
+// begin with the whole text, then those with a word that does.
+func matching(options []Option, text string) []Option {
+	text = strings.ToLower(strings.TrimSpace(text))
+	var found []Option
+	for _, o := range options {
+		if hasAll(strings.ToLower(o.Text+" "+o.Note), strings.Fields(text)) {
+			found = append(found, o)
+		}
+	}
+	sort.SliceStable(found, func(i, j int) bool {
+		return nearness(found[i].Text, text) < nearness(found[j].Text, text)
+	})
+	return found
+}
+
+func hasAll(name string, parts []string) bool {
+	for _, p := range parts {
+		if !strings.Contains(name, p) {
+			return false
+		}
+	}
+	return true
+}
+
+func nearness(name, text string) int {
+	name = strings.ToLower(name)
+	switch {
+	case strings.HasPrefix(name, text):
+		return 0
+	case strings.Contains(name, " "+text):
+		return 1
+	}
+	return 2
+}

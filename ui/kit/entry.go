@@ -1,0 +1,82 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+)
+
+// entry is Fyne's text entry with ears: it tells of the keyboard coming and
+// going, offers every key to its owner first, and hands what no text needs to
+// the window.
+type entry struct {
+	widget.Entry
+	onFocus func(focused bool)
+	onKey   func(*fyne.KeyEvent) (used bool)
+	onEnter func()
+	all     bool // mark everything when the keyboard comes, to be typed over
+}
+
+func newEntry() *entry {
+	e := &entry{}
+	e.Wrapping = fyne.TextWrap(fyne.TextTruncateClip)
+	e.ExtendBaseWidget(e)
+	return e
+}
+
+// FocusGained implements fyne.Focusable.
+func (e *entry) FocusGained() {
+	e.Entry.FocusGained()
+	if e.all && e.Text != "" {
+		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+	if e.onFocus != nil {
+		e.onFocus(true)
+	}
+}
+
+// FocusLost implements fyne.Focusable.
+func (e *entry) FocusLost() {
+	e.Entry.FocusLost()
+	if e.onFocus != nil {
+		e.onFocus(false)
+	}
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *entry) TypedKey(key *fyne.KeyEvent) {
+	if e.onKey != nil && e.onKey(key) {
+		return
+	}
+	enter := key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter
+	switch {
+	case enter && !e.MultiLine && e.onEnter != nil:
+		e.onEnter()
+	case enter && !e.MultiLine, key.Name == fyne.KeyEscape, functionKeys[key.Name]:
+		PassKey(e, key)
+	default:
+		e.Entry.TypedKey(key)
+	}
+}
+
+// functionKeys never write a character.
+var functionKeys = map[fyne.KeyName]bool{
+	fyne.KeyF1: true, fyne.KeyF2: true, fyne.KeyF3: true, fyne.KeyF4: true,
+	fyne.KeyF5: true, fyne.KeyF6: true, fyne.KeyF7: true, fyne.KeyF8: true,
+	fyne.KeyF9: true, fyne.KeyF10: true, fyne.KeyF11: true, fyne.KeyF12: true,
+}
+
+// TypedShortcut implements fyne.Shortcutable.
+func (e *entry) TypedShortcut(s fyne.Shortcut) {
+	if custom, ok := s.(*desktop.CustomShortcut); ok && !editKeys[custom.KeyName] {
+		PassShortcut(e, s)
+		return
+	}
+	e.Entry.TypedShortcut(s)
+}
+
+// editKeys are those that, with a modifier, still belong to the text.
+var editKeys = map[fyne.KeyName]bool{
+	fyne.KeyLeft: true, fyne.KeyRight: true, fyne.KeyUp: true, fyne.KeyDown: true,
+	fyne.KeyHome: true, fyne.KeyEnd: true, fyne.KeyBackspace: true, fyne.KeyDelete: true,
+}

@@ -1,0 +1,240 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/widget"
+
+	"windlass/ui/look"
+)
+
+// Field is a labelled line to write in. What is wrong with it stands under it, in
+// words; the room for them is kept, so that nothing jumps. A field without a
+// label keeps no such room and shows its fault by its outline and a tip.
+type Field struct {
+	widget.BaseWidget
+	name    string
+	label   *Text
+	entry   *entry
+	message *Text
+	fault   string
+	note    string
+	least   float32
+	search  bool
+	focused bool
+	sheet   *canvas.Rectangle
+	glyph   *glyph
+	changed func(string)
+	left    func()
+}
+
+// fieldWidth is the least width of a field unless another is set.
+const fieldWidth = 120
+
+// NewField returns an empty line with a label above it.
+func NewField(label string) *Field {
+	f := &Field{}
+	f.init(f, label)
+	return f
+}
+
+// NewSearch returns a line to search with: a hint instead of a label, and Escape
+// empties it.
+func NewSearch(hint string) *Field {
+	f := &Field{search: true}
+	f.init(f, "")
+	f.name = hint
+	f.entry.SetPlaceHolder(hint)
+	f.entry.onKey = f.clearOnEscape
+	return f
+}
+
+// init prepares a field for the widget that is one.
+func (f *Field) init(w fyne.Widget, label string) {
+	f.name, f.least = label, fieldWidth
+	f.label, f.message = NewCaption(label), NewCaption("").Shrinks(0)
+	f.entry = newEntry()
+	f.entry.OnChanged = func(text string) {
+		f.SetFault("")
+		if f.changed != nil {
+			f.changed(text)
+		}
+	}
+	f.entry.onFocus = func(focused bool) {
+		f.focused = focused
+		f.Refresh()
+		if !focused && f.left != nil {
+			f.left()
+		}
+	}
+	f.ExtendBaseWidget(w)
+}
+
+func (f *Field) clearOnEscape(key *fyne.KeyEvent) bool {
+	if key.Name != fyne.KeyEscape || f.entry.Text == "" {
+		return false
+	}
+	f.entry.SetText("")
+	return true
+}
+
+// Hint shows a quiet example while the field is empty.
+func (f *Field) Hint(text string) *Field {
+	f.entry.SetPlaceHolder(text)
+	return f
+}
+
+// Least sets the least width in units.
+func (f *Field) Least(width float32) *Field {
+	f.least = width
+	return f
+}
+
+// Lines makes it a field of several lines, n of them in sight.
+func (f *Field) Lines(n int) *Field {
+	f.entry.MultiLine = true
+	f.entry.Wrapping = fyne.TextWrapWord
+	f.entry.SetMinRowsVisible(n)
+	return f
+}
+
+// OnChange hears of every change of the text.
+func (f *Field) OnChange(do func(text string)) *Field {
+	f.changed = do
+	return f
+}
+
+// OnEnter hears the Return key; without it, Return goes to the window.
+func (f *Field) OnEnter(do func(text string)) *Field {
+	f.entry.onEnter = func() { do(f.entry.Text) }
+	return f
+}
+
+// OnLeave hears that the keyboard went elsewhere.
+func (f *Field) OnLeave(do func()) *Field {
+	f.left = do
+	return f
+}
+
+// OnKey is offered every key before the text is; it returns whether it used it.
+func (f *Field) OnKey(do func(*fyne.KeyEvent) (used bool)) *Field {
+	f.entry.onKey = do
+	return f
+}
+
+// Text returns what stands in the field.
+func (f *Field) Text() string { return f.entry.Text }
+
+// SetText changes what stands in the field.
+func (f *Field) SetText(text string) {
+	if f.entry.Text != text {
+		f.entry.SetText(text)
+	}
+}
+
+// SetFault says under the field what is wrong with it; "" takes that back.
+func (f *Field) SetFault(sentence string) {
+	if f.fault == sentence {
+		return
+	}
+	f.fault = sentence
+	f.Refresh()
+}
+
+// Fault returns what the field says is wrong with it.
+func (f *Field) Fault() string { return f.fault }
+
+// SetNote says something quiet under the field while nothing is wrong.
+func (f *Field) SetNote(sentence string) {
+	if f.note == sentence {
+		return
+	}
+	f.note = sentence
+	f.Refresh()
+}
+
+// Able switches the field on or off.
+func (f *Field) Able(yes bool) {
+	if yes {
+		f.entry.Enable()
+	} else {
+		f.entry.Disable()
+	}
+	f.Refresh()
+}
+
+// Focus gives the field the keyboard.
+func (f *Field) Focus() { Focus(f.entry) }
+
+// InputName is what the coach reads beside the field.
+func (f *Field) InputName() string { return f.name }
+
+// Keyboard is what takes the typing.
+func (f *Field) Keyboard() fyne.Focusable { return f.entry }
+
+// CreateRenderer implements fyne.Widget.
+func (f *Field) CreateRenderer() fyne.WidgetRenderer {
+	f.sheet, f.glyph = box(look.Radius), newGlyph()
+	objects := append([]fyne.CanvasObject{f.label, f.sheet}, f.glyph.objects...)
+	return (&drawing{
+		of: f, objects: append(objects, f.entry, f.message),
+		place: f.place, measure: f.measure, paint: f.paint,
+	}).start()
+}
+
+// above and below are the heights of the label and of the line for faults.
+func (f *Field) above() float32 {
+	if f.label.text == "" {
+		return 0
+	}
+	return lineOf(look.CaptionSize) + look.Gap1
+}
+
+func (f *Field) below() float32 { return f.above() }
+
+func (f *Field) measure() fyne.Size {
+	inner := look.ControlHeight
+	if f.entry.MultiLine {
+		inner = f.entry.MinSize().Height
+	}
+	return fyne.NewSize(max(f.least, f.label.MinSize().Width), f.above()+inner+f.below())
+}
+
+func (f *Field) place(size fyne.Size) {
+	above, inner := f.above(), size.Height-f.above()-f.below()
+	put(f.label, 0, 0, size.Width, above)
+	put(f.sheet, 0, above, size.Width, inner)
+	inset := float32(0)
+	if f.search {
+		inset = look.Gap6
+		f.glyph.put(look.Gap3, above+(inner-14)/2, 14)
+	}
+	put(f.entry, inset, above, size.Width-inset, inner)
+	put(f.message, 0, above+inner+look.Gap1, size.Width, lineOf(look.CaptionSize))
+	shown(f.message, above > 0)
+	shown(f.label, above > 0)
+}
+
+func (f *Field) paint() {
+	p := look.Current()
+	edge, width := p[look.Edge], look.Hairline
+	switch {
+	case f.fault != "":
+		edge, width = p[look.Bad], look.RingWidth
+	case f.focused:
+		edge, width = p[look.Focus], look.RingWidth
+	}
+	ground := p[look.Ground]
+	if f.entry.Disabled() {
+		ground, edge = p[look.Surface], p[look.Line]
+	}
+	outline(f.sheet, ground, edge, width)
+	if f.search {
+		f.glyph.set(Magnifier, p[look.Muted])
+	}
+	if f.fault != "" {
+		f.message.Say(f.fault, look.Bad)
+	} else {
+		f.message.Say(f.note, look.Muted)
+	}
+}

@@ -1,0 +1,172 @@
+package kit_test
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"github.com/stretchr/testify/assert"
+
+	"windlass/internal/mass"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+	"windlass/ui/uitest"
+)
+
+func TestFieldTellsWhatIsTyped(t *testing.T) {
+	uitest.App(t, look.Dark())
+	var changes []string
+	entered := ""
+	f := kit.NewField("Name").OnChange(func(s string) { changes = append(changes, s) }).
+		OnEnter(func(s string) { entered = s })
+	w := uitest.Open(t, kit.Column(8, f))
+	uitest.Fill(t, w, "Name", "Ada")
+	uitest.Key(t, w, fyne.KeyReturn)
+	assert.Equal(t, []string{"A", "Ad", "Ada"}, changes)
+	assert.Equal(t, "Ada", entered)
+
+	f.SetFault("There is an Ada already.")
+	uitest.See(t, w, "There is an Ada already.")
+	uitest.Type(t, w, "m")
+	uitest.NotSee(t, w, "There is an Ada already.")
+}
+
+func TestFieldKeepsItsHeightWithAFault(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewField("Name")
+	before := f.MinSize()
+	f.SetFault("Too long a sentence for so narrow a field, which must not make it wider either.")
+	assert.Equal(t, before, f.MinSize())
+}
+
+func TestSearchEmptiesOnEscapeAndThenLetsItThrough(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewSearch("Find an athlete")
+	w := uitest.Open(t, kit.Column(8, f))
+	escaped := 0
+	w.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { escaped++ })
+	uitest.Fill(t, w, "Find an athlete", "lund")
+	uitest.Key(t, w, fyne.KeyEscape)
+	assert.Empty(t, f.Text())
+	assert.Zero(t, escaped)
+	uitest.Key(t, w, fyne.KeyEscape, fyne.KeyF1)
+	assert.Equal(t, 2, escaped)
+}
+
+// Writing in a field keeps letters to itself and lets the window's shortcuts by.
+func TestFieldPassesShortcutsOn(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewField("Name")
+	w := uitest.Open(t, kit.Column(8, f))
+	found := 0
+	ctrlK := &desktop.CustomShortcut{KeyName: fyne.KeyK, Modifier: fyne.KeyModifierControl}
+	w.Canvas().AddShortcut(ctrlK, func(fyne.Shortcut) { found++ })
+	uitest.Fill(t, w, "Name", "two words")
+	uitest.Shortcut(t, w, ctrlK)
+	uitest.Shortcut(t, w, &desktop.CustomShortcut{KeyName: fyne.KeyLeft, Modifier: fyne.KeyModifierControl})
+	uitest.Type(t, w, "X")
+	assert.Equal(t, 1, found)
+	assert.Equal(t, "two Xwords", f.Text(), "Ctrl+Left still belongs to the text")
+}
+
+func TestMassField(t *testing.T) {
+	type told struct {
+		load mass.Mass
+		unit mass.Unit
+	}
+	for _, c := range []struct {
+		name, text string
+		want       []told
+		fault      string
+	}{
+		{name: "the field's own unit", text: "102,5", want: []told{{102_500 * mass.Gram, mass.KG}}},
+		{name: "the other unit", text: "225 lb", want: []told{{225 * mass.Pound, mass.LB}}},
+		{name: "nothing", text: ""},
+		{name: "no load", text: "heavy", fault: "not a mass"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			uitest.App(t, look.Dark())
+			var heard []told
+			f := kit.NewMassField("Load", mass.KG).OnMass(func(m mass.Mass, u mass.Unit) { heard = append(heard, told{m, u}) })
+			w := uitest.Open(t, kit.Column(8, f))
+			uitest.Fill(t, w, "Load", c.text)
+			uitest.Key(t, w, fyne.KeyReturn, fyne.KeyReturn)
+			w.Canvas().Unfocus()
+			assert.Equal(t, c.want, heard, "told once")
+			assert.Contains(t, f.Fault(), c.fault)
+		})
+	}
+}
+
+func TestMassFieldShowsALoadAsItWasEntered(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewMassField("Load", mass.KG)
+	f.SetMass(185*mass.Pound, mass.LB)
+	assert.Equal(t, "185 lb", f.Text())
+	got, unit, err := f.Mass()
+	assert.NoError(t, err)
+	assert.Equal(t, 185*mass.Pound, got)
+	assert.Equal(t, mass.LB, unit)
+}
+
+func lifts() []kit.Option {
+	return []kit.Option{
+		{Key: "bs", Text: "Back squat", Note: "squat"}, {Key: "fs", Text: "Front squat", Note: "squat"},
+		{Key: "bp", Text: "Bench press", Note: "press"}, {Key: "dl", Text: "Deadlift", Note: "hinge"},
+	}
+}
+
+func TestChoiceByTypingAPart(t *testing.T) {
+	for _, c := range []struct {
+		name, typed string
+		keys        []fyne.KeyName
+		want        string
+	}{
+		{"the first that matches", "squ", []fyne.KeyName{fyne.KeyReturn}, "bs"},
+		{"the second that matches", "squ", []fyne.KeyName{fyne.KeyDown, fyne.KeyReturn}, "fs"},
+		{"words in any order", "sq fr", []fyne.KeyName{fyne.KeyReturn}, "fs"},
+		{"by the note", "hinge", []fyne.KeyName{fyne.KeyReturn}, "dl"},
+		{"a whole name, by going on", "deadlift", []fyne.KeyName{fyne.KeyTab}, "dl"},
+		{"half a name, by going on", "dead", []fyne.KeyName{fyne.KeyTab}, ""},
+		{"Escape takes it back", "squ", []fyne.KeyName{fyne.KeyEscape}, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			uitest.App(t, look.Dark())
+			heard := ""
+			ch := kit.NewChoice("Lift", lifts(), func(o kit.Option) { heard = o.Key })
+			w := uitest.Open(t, kit.Column(8, ch, kit.NewField("Next")))
+			uitest.Fill(t, w, "Lift", c.typed)
+			uitest.Key(t, w, c.keys...)
+			got, chosen := ch.Chosen()
+			assert.Equal(t, c.want, got.Key)
+			assert.Equal(t, c.want, heard)
+			assert.Equal(t, c.want != "", chosen)
+			assert.Equal(t, got.Text, ch.Text(), "the field shows what is chosen")
+		})
+	}
+}
+
+func TestChoiceByPointer(t *testing.T) {
+	uitest.App(t, look.Dark())
+	ch := kit.NewChoice("Lift", lifts(), nil)
+	w := uitest.Open(t, kit.Column(8, ch))
+	ch.Focus()
+	uitest.See(t, w, "Back squat", "Front squat", "Deadlift")
+	uitest.Tap(t, w, "Front squat")
+	got, _ := ch.Chosen()
+	assert.Equal(t, "fs", got.Key)
+	uitest.NotSee(t, w, "Deadlift")
+}
+
+func TestChoiceSaysWhenNothingMatches(t *testing.T) {
+	uitest.App(t, look.Dark())
+	ch := kit.NewChoice("Lift", lifts(), nil)
+	ch.Set("dl")
+	w := uitest.Open(t, kit.Column(8, ch))
+	uitest.Fill(t, w, "Lift", "rowing")
+	uitest.See(t, w, "Nothing is called that")
+	uitest.Key(t, w, fyne.KeyReturn)
+	assert.NotEmpty(t, ch.Fault())
+	w.Canvas().Unfocus()
+	assert.Equal(t, "Deadlift", ch.Text())
+}
