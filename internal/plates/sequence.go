@@ -2,6 +2,7 @@ package plates
 
 import (
 	"fmt"
+	"slices"
 
 	"windlass/internal/mass"
 )
@@ -70,26 +71,34 @@ func (p *Planner) Sequence(on []Disc, loads []mass.Mass) (Sequence, error) {
 		return Sequence{}, err
 	}
 	seq := Sequence{Steps: make([]Step, len(loads)), Least: least}
-	at := p.stages[len(loads)].cheapest()
-	for i := len(loads); i > 0; i-- {
-		s, before := p.stages[i], p.stages[i-1]
-		from := s.from[at]
-		moves := 2 * (s.cost[at] - before.cost[from])
-		seq.Steps[i-1] = Step{Loading: p.loads.wear(s.stacks[at]), Moves: moves}
+	p.retrace(len(loads), func(i int, on stack, moves int) {
+		seq.Steps[i] = Step{Loading: p.loads.wear(on), Moves: moves}
 		seq.Moves += moves
-		at = from
-	}
+	})
 	return seq, nil
 }
 
-// Moves returns the moves of the sequence from the bare bar. It is Sequence for
-// who compares many and wants only the number.
-func (p *Planner) Moves(loads []mass.Mass) (int, error) {
+// AppendMoves appends the moves of each set of the sequence from the bare bar,
+// for a caller that compares many and wants no more than the numbers.
+func (p *Planner) AppendMoves(moves []int, loads []mass.Mass) ([]int, error) {
 	if _, err := p.run(nil, loads); err != nil {
-		return 0, err
+		return moves, err
 	}
-	last := p.stages[len(loads)]
-	return 2 * last.cost[last.cheapest()], nil
+	first := len(moves)
+	moves = slices.Grow(moves, len(loads))[:first+len(loads)]
+	p.retrace(len(loads), func(i int, _ stack, n int) { moves[first+i] = n })
+	return moves, nil
+}
+
+// retrace goes back from the cheapest stack of the last set.
+func (p *Planner) retrace(sets int, visit func(set int, on stack, moves int)) {
+	at := p.stages[sets].cheapest()
+	for i := sets; i > 0; i-- {
+		s, before := p.stages[i], p.stages[i-1]
+		from := s.from[at]
+		visit(i-1, s.stacks[at], 2*(s.cost[at]-before.cost[from]))
+		at = from
+	}
 }
 
 // run goes from set to set and keeps the cheapest way to every stack: what comes
