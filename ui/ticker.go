@@ -1,0 +1,47 @@
+package ui
+
+import (
+	"context"
+	"time"
+
+	"fyne.io/fyne/v2"
+)
+
+// leastWait keeps a fast clock from drawing more often than a screen shows.
+const leastWait = 33 * time.Millisecond
+
+// Run ticks the room in front until ctx ends: at every whole second of the class
+// that runs, and otherwise of the wall clock. It is the one ticker of the window.
+func (w *Window) Run(ctx context.Context) {
+	next := make(chan time.Duration, 1)
+	wait := leastWait
+	for {
+		select {
+		case <-ctx.Done():
+			return
+		case <-time.After(wait):
+		}
+		fyne.Do(func() { next <- w.tick() })
+		select {
+		case <-ctx.Done():
+			return
+		case wait = <-next:
+		}
+	}
+}
+
+// tick draws the present second and returns how long the next one is away.
+func (w *Window) tick() time.Duration {
+	now := w.desk.Now()
+	w.rooms[w.front].Tick(now)
+	left := time.Second - time.Duration(now.Nanosecond())
+	if class, ok := w.desk.LiveClass(); ok {
+		switch {
+		case class.Workout.Running:
+			left = time.Second - class.Workout.Elapsed(now)%time.Second
+		case class.Clock.Running:
+			left = time.Second - class.Clock.Elapsed(now)%time.Second
+		}
+	}
+	return max(leastWait, time.Duration(float64(left)/w.speed))
+}

@@ -1,0 +1,168 @@
+// Package ui is the console's main window: the rail of rooms, the line of notices
+// at the foot, the keys that work everywhere, and the one ticker.
+//
+// A program needs [NewWindow] and [Window.Run]. The package promises that a room
+// which is not in front costs nothing. It computes nothing about the gym: rooms
+// read the desk and call its verbs.
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+	"windlass/ui/room"
+)
+
+// Size is how large the window opens, in units.
+var Size = fyne.NewSize(1440, 900)
+
+// Options are what the program hands to its window.
+type Options struct {
+	Speed float64 // of the desk's clock against the real one; 0 is 1
+	Wall  func()  // opens, fills or closes the wall window; nil where there is none
+	Look  func()  // draws every window in the look that the settings ask for
+	Front string  // the room to begin in; empty is the first
+}
+
+// Window is the console's main window.
+type Window struct {
+	desk   *desk.Desk
+	window fyne.Window
+	wall   func()
+	look   func()
+	speed  float64
+	names  []string
+	rooms  []room.Room
+	rail   []*kit.RailItem
+	front  int
+	stage  *fyne.Container
+	notice *kit.Notice
+	gym    *kit.Text
+}
+
+// NewWindow fills a window with the console. It must be called on Fyne's thread.
+func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
+	w := &Window{desk: d, window: in, wall: o.Wall, look: o.Look, speed: o.Speed, stage: container.NewStack()}
+	if w.speed == 0 {
+		w.speed = 1
+	}
+	w.notice = kit.NewNotice()
+	w.gym = kit.NewStrong(d.Settings().Name).Shrinks(120)
+	for _, m := range makers {
+		w.names = append(w.names, m.name)
+		w.rooms = append(w.rooms, m.make(w))
+	}
+	in.SetContent(kit.NewShell(w.content()))
+	w.listen()
+	d.Listen(w.refresh)
+	w.Open(o.Front, "")
+	return w
+}
+
+func (w *Window) content() fyne.CanvasObject {
+	foot := kit.Column(0, kit.NewRule(), kit.Tall(look.ControlHeight, kit.Fill(w.notice)))
+	body := kit.Column(0, kit.Fill(w.stage), foot)
+	return kit.Row(0, kit.Fill(kit.Row(0, kit.Tall(0, kit.Fill(w.side())), kit.Fill(body))))
+}
+
+func (w *Window) side() fyne.CanvasObject {
+	items := []fyne.CanvasObject{kit.Pad(look.Gap4, kit.Column(0, w.gym, kit.NewCaption(w.desk.Settings().Town)))}
+	for i, m := range makers {
+		item := kit.NewRailItem(m.name, roomKey(i), func() { w.show(i, "") })
+		w.rail = append(w.rail, item)
+		items = append(items, item)
+	}
+	items = append(items, kit.Fill(),
+		kit.NewButton("Find", w.find).Key("Ctrl+K").Plain(),
+		kit.NewButton("Keys", w.showKeys).Key("F1").Plain())
+	return kit.NewPanel(kit.Column(look.Gap1, items...))
+}
+
+// refresh hands a change to the rooms. A room behind reads it when it comes to
+// the front.
+func (w *Window) refresh(about desk.Topic) {
+	if about&desk.AboutSettings != 0 {
+		w.gym.SetText(w.desk.Settings().Name)
+		if w.look != nil {
+			w.look()
+		}
+	}
+	w.rooms[w.front].Refresh(about)
+}
+
+// Open implements room.Host; a name of no room is the first.
+func (w *Window) Open(name string, subject gym.ID) {
+	for i, n := range w.names {
+		if n == name {
+			w.show(i, subject)
+			return
+		}
+	}
+	w.show(0, subject)
+}
+
+func (w *Window) show(i int, subject gym.ID) {
+	w.front = i
+	for at, item := range w.rail {
+		item.Here(at == i)
+	}
+	r := w.rooms[i]
+	w.window.Canvas().Unfocus()
+	w.stage.Objects = []fyne.CanvasObject{r.Content()}
+	w.stage.Refresh()
+	r.Refresh(desk.AboutAll)
+	r.Show(subject)
+	r.Tick(w.desk.Now())
+}
+
+// Front returns the name of the room in front.
+func (w *Window) Front() string { return w.names[w.front] }
+
+// Desk implements room.Host.
+func (w *Window) Desk() *desk.Desk { return w.desk }
+
+// Window implements room.Host.
+func (w *Window) Window() fyne.Window { return w.window }
+
+// Wall implements room.Host.
+func (w *Window) Wall() {
+	if w.wall == nil {
+		w.Say("This program was opened without a wall window.", false)
+		return
+	}
+	w.wall()
+}
+
+// Say implements room.Host.
+func (w *Window) Say(sentence string, undo bool) {
+	if undo {
+		w.notice.Say(sentence, w.undo)
+		return
+	}
+	w.notice.Say(sentence, nil)
+}
+
+// Fail implements room.Host.
+func (w *Window) Fail(err error) bool {
+	if err == nil {
+		return true
+	}
+	w.notice.Fail(err)
+	return false
+}
+
+func (w *Window) undo() {
+	if label, err := w.desk.Undo(); w.Fail(err) {
+		w.Say("Taken back: "+label+".", false)
+	}
+}
+
+func (w *Window) redo() {
+	if label, err := w.desk.Redo(); w.Fail(err) {
+		w.Say("Made again: "+label+".", true)
+	}
+}
