@@ -3,6 +3,7 @@ package cycle
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
@@ -294,6 +295,9 @@ func count(n int, noun string) string {
 		return "no " + noun
 	case 1:
 		return "1 " + noun
+	}
+	if strings.HasSuffix(noun, "x") {
+		noun += "e"
 	}
 	return fmt.Sprintf("%d %ss", n, noun)
 }

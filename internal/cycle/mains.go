@@ -33,20 +33,20 @@ func scheme(lift gym.LiftKey, percent float64, sets, reps int) gym.MainLift {
 	return gym.MainLift{Lift: lift, Reps: reps, Scheme: []gym.Sets{{Percent: percent, Sets: sets, Reps: reps}}}
 }
 
-// mainFor chooses the main part of a day that the wave gives a rep count, 0 in a
-// light week.
-func mainFor(lift gym.LiftKey, percent bool, reps, nth int, climb string) gym.MainLift {
+// mainOn chooses the main part of a day by its week and its rep count. A test
+// week climbs whatever the lift is trained by.
+func mainOn(kind gym.WeekKind, lift gym.LiftKey, percent bool, reps, nth int, climb string) gym.MainLift {
+	m := gym.MainLift{Lift: lift, Reps: reps}
 	switch {
-	case reps == 0:
+	case kind == gym.LightWeek:
 		return lightMain(lift, percent)
-	case percent:
-		m := percentMain(lift, reps, nth)
-		if len(m.Scheme) == 0 {
-			m.Climb = climb
-		}
-		return m
+	case kind == gym.TrainingWeek && percent:
+		m = percentMain(lift, reps, nth)
 	}
-	return gym.MainLift{Lift: lift, Reps: reps, Climb: climb}
+	if len(m.Scheme) == 0 {
+		m.Climb = climb
+	}
+	return m
 }
 
 // turns deals the lifts of one weekday out over the times that each rep count
@@ -61,4 +61,21 @@ func (t turns) next(reps int) (lift gym.LiftKey, nth int) {
 	nth = t.met[reps]
 	t.met[reps]++
 	return t.lifts[nth%len(t.lifts)], nth
+}
+
+// waveOrder returns the place of each of n weekdays in the wave: lifts that climb come
+// first and lifts by percentages after them, each in the order of the week, so
+// that the climbs of a week mix their rep counts even where there are only two.
+func waveOrder(n int, percent func(i int) bool) []int {
+	order := make([]int, n)
+	next := 0
+	for _, turn := range []bool{false, true} {
+		for i := range n {
+			if percent(i) == turn {
+				order[i] = next
+				next++
+			}
+		}
+	}
+	return order
 }

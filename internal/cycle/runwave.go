@@ -9,10 +9,10 @@ import (
 )
 
 // RunWave writes a wave's rep counts into a track's main days from a week on.
-// Each weekday with main days is one lift of the wave, in the order of the week;
-// where lifts take turns on a weekday, they are dealt out anew so that each meets
-// all its rep counts. Lifts trained by percentages keep to percentages, and
-// technique days stay as they are. The step wave also makes every fourth week
+// Each weekday with main days is one lift of the wave, in the order of the week,
+// lifts by percentages after those that climb. Where lifts take turns on a
+// weekday, they are dealt out anew so that each meets all its rep counts. Lifts
+// trained by percentages keep to percentages, and technique days stay as they are. The step wave also makes every fourth week
 // from there on light, for the whole cycle; other waves leave light weeks light.
 func RunWave(c gym.Cycle, track gym.ID, wave gym.WaveKind, from int, counts []int, trained Trained) (gym.Cycle, error) {
 	if err := guardWeeks("run wave", c, []gym.ID{track}, from, len(c.Weeks), trained); err != nil {
@@ -37,8 +37,8 @@ func RunWave(c gym.Cycle, track gym.ID, wave gym.WaveKind, from int, counts []in
 	}
 	c.Weeks = weeks
 	c = replace(c, track, func(days []gym.DayPlan) []gym.DayPlan {
-		for i, s := range slots {
-			s.write(days, from, weeks, func(week int) int { return reps[week-1][i] })
+		for i, at := range waveOrder(len(slots), func(i int) bool { return slots[i].percent }) {
+			slots[i].write(days, from, weeks, func(week int) int { return reps[week-1][at] })
 		}
 		return days
 	})
@@ -134,7 +134,7 @@ func (s waveSlot) write(days []gym.DayPlan, from int, weeks []gym.WeekKind, reps
 			lift = s.lifts[0]
 		}
 		if d.Week >= from {
-			d.Main = mainFor(lift, s.percent, n, nth, s.climb)
+			d.Main = mainOn(weeks[d.Week-1], lift, s.percent, n, nth, s.climb)
 		}
 	}
 }
