@@ -71,15 +71,25 @@ func (l *Loads) Loadable(target mass.Mass, r Rounding) (Loading, error) {
 
 // round needs a target that the bar itself is not over.
 func (l *Loads) round(target mass.Mass, r Rounding) Loading {
+	pick, short := l.rounded(target, r)
+	loading := l.loading(pick)
+	loading.Short = short
+	return loading
+}
+
+func (l *Loads) rounded(target mass.Mass, r Rounding) (pick amount, short bool) {
 	below, _ := l.atMost(target)
 	above, ok := l.atLeast(target)
-	pick := below
 	if ok && (r == Up || r == Nearest && l.total(above)-target < target-l.total(below)) {
-		pick = above
+		return above, false
 	}
-	loading := l.loading(pick)
-	loading.Short = !ok
-	return loading
+	return below, !ok
+}
+
+// nearest is the bar alone for a target that it is over.
+func (l *Loads) nearest(target mass.Mass) amount {
+	pick, _ := l.rounded(max(target, l.base), Nearest)
+	return pick
 }
 
 func (l *Loads) refuse(target mass.Mass, r Rounding) error {

@@ -41,53 +41,52 @@ func (l *Loads) Sequence(targets []mass.Mass, r Rounding) (Sequence, error) {
 		}
 		loads[i], short[i] = loading.Total, loading.Short
 	}
-	seq, err := NewPlanner(l, Thorough).Sequence(nil, loads)
+	seq := NewPlanner(l, Thorough).Sequence(nil, loads)
 	for i := range seq.Steps {
 		seq.Steps[i].Short = short[i]
 	}
-	return seq, err
+	return seq, nil
 }
 
 // Planner orders many series of loads on the same bar. It remembers the ways to
 // make each load and reuses its tables, so it is not for two goroutines at once.
 type Planner struct {
-	loads  *Loads
-	keep   int
-	known  map[mass.Mass]choices
-	stages []stage
+	loads    *Loads
+	heaviest mass.Mass
+	keep     int
+	known    map[mass.Mass]choices
+	stages   []stage
 }
 
 // NewPlanner returns a planner that weighs at most keep ways to make a load,
 // those with the fewest discs. It costs time in proportion to keep.
 func NewPlanner(l *Loads, keep int) *Planner {
-	return &Planner{loads: l, keep: max(keep, 1), known: map[mass.Mass]choices{}}
+	return &Planner{loads: l, heaviest: l.Heaviest(), keep: max(keep, 1), known: map[mass.Mass]choices{}}
 }
 
-// Sequence is [Loads.Sequence] for loads that the stock makes, from what is on
-// the bar now; nil for the bare bar.
-func (p *Planner) Sequence(on []Disc, loads []mass.Mass) (Sequence, error) {
-	least, err := p.run(on, loads)
-	if err != nil {
-		return Sequence{}, err
-	}
-	seq := Sequence{Steps: make([]Step, len(loads)), Least: least}
-	p.retrace(len(loads), func(i int, on stack, moves int) {
-		seq.Steps[i] = Step{Loading: p.loads.wear(on), Moves: moves}
+// Sequence is [Loads.Sequence] from what is on the bar now, nil for the bare
+// bar. A target that the stock does not make counts as the nearest that it does:
+// the bar alone when it is lighter, marked under, and everything when it is
+// heavier, marked short.
+func (p *Planner) Sequence(on []Disc, targets []mass.Mass) Sequence {
+	seq := Sequence{Steps: make([]Step, len(targets)), Least: p.run(on, targets)}
+	p.retrace(len(targets), func(i int, on stack, moves int) {
+		step := Step{Loading: p.loads.wear(on), Moves: moves}
+		step.Under, step.Short = targets[i] < p.loads.Lightest(), targets[i] > p.heaviest
+		seq.Steps[i] = step
 		seq.Moves += moves
 	})
-	return seq, nil
+	return seq
 }
 
-// AppendMoves appends the moves of each set of the sequence from the bare bar,
-// for a caller that compares many and wants no more than the numbers.
-func (p *Planner) AppendMoves(moves []int, loads []mass.Mass) ([]int, error) {
-	if _, err := p.run(nil, loads); err != nil {
-		return moves, err
-	}
+// AppendMoves appends the moves of each set of the sequence, for a caller that
+// compares many and wants no more than the numbers.
+func (p *Planner) AppendMoves(moves []int, on []Disc, targets []mass.Mass) []int {
+	p.run(on, targets)
 	first := len(moves)
-	moves = slices.Grow(moves, len(loads))[:first+len(loads)]
-	p.retrace(len(loads), func(i int, _ stack, n int) { moves[first+i] = n })
-	return moves, nil
+	moves = slices.Grow(moves, len(targets))[:first+len(targets)]
+	p.retrace(len(targets), func(i int, _ stack, n int) { moves[first+i] = n })
+	return moves
 }
 
 // retrace goes back from the cheapest stack of the last set.
@@ -102,35 +101,31 @@ func (p *Planner) retrace(sets int, visit func(set int, on stack, moves int)) {
 }
 
 // run goes from set to set and keeps the cheapest way to every stack: what comes
-// later depends on the stack alone, not on how it was reached.
-func (p *Planner) run(on []Disc, loads []mass.Mass) (least bool, err error) {
-	for len(p.stages) <= len(loads) {
+// later depends on the stack alone, not on how it was reached. It reports
+// whether every way to make every load was weighed.
+func (p *Planner) run(on []Disc, targets []mass.Mass) (all bool) {
+	for len(p.stages) <= len(targets) {
 		p.stages = append(p.stages, stage{})
 	}
 	p.stages[0].reset([]stack{p.loads.letters(on)})
 	p.stages[0].cost[0] = 0
-	least = true
-	for i, load := range loads {
-		c, ok := p.choices(load)
-		if !ok {
-			return false, fmt.Errorf("order set %d: the stock makes no %s on this bar; round it first", i+1, p.loads.say(load))
-		}
-		least = least && c.all
+	all = true
+	for i, target := range targets {
+		c := p.choices(target)
+		all = all && c.all
 		p.stages[i+1].reset(c.stacks)
-		p.stages[i+1].follow(&p.stages[i], i > 0 && load == loads[i-1])
+		p.stages[i+1].follow(&p.stages[i], i > 0 && target == targets[i-1])
 	}
-	return least, nil
+	return all
 }
 
-func (p *Planner) choices(load mass.Mass) (choices, bool) {
-	c, ok := p.known[load]
+func (p *Planner) choices(target mass.Mass) choices {
+	c, ok := p.known[target]
 	if !ok {
-		if a, made := p.loads.amount(load); made {
-			c = p.loads.choices(a, p.keep)
-		}
-		p.known[load] = c
+		c = p.loads.choices(p.loads.nearest(target), p.keep)
+		p.known[target] = c
 	}
-	return c, len(c.stacks) > 0
+	return c
 }
 
 // letters spells discs; one that the stock does not have gets a letter of its
