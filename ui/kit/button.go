@@ -188,12 +188,19 @@ func (b *Button) colours() (ground, edge color.Color, ink color.NRGBA) {
 		if b.hovered {
 			return p[look.Hover], color.Transparent, p[look.Text]
 		}
-		return color.Transparent, color.Transparent, p[look.Text]
+		return color.Transparent, color.Transparent, p[toneIf(b.label == "", look.Muted, look.Text)]
 	}
 	if b.hovered {
 		return b.lit(p[look.Hover], p), p[look.Edge], p[look.Text]
 	}
 	return p[look.Raised], p[look.Line], p[look.Text]
+}
+
+func toneIf(yes bool, then, otherwise look.Meaning) look.Meaning {
+	if yes {
+		return then
+	}
+	return otherwise
 }
 
 // lit moves a ground towards the text's colour: a little under the pointer, more

@@ -31,10 +31,28 @@ type dropList struct {
 	names   [dropRows]*canvas.Text
 	notes   [dropRows]*canvas.Text
 	more    *canvas.Text
+	wheel   *wheel
+}
+
+// wheel hears the wheel for a widget that must not be cut off at its bounds, as
+// everything scrollable is.
+type wheel struct {
+	widget.BaseWidget
+	turned func(*fyne.ScrollEvent)
+}
+
+// Scrolled implements fyne.Scrollable.
+func (w *wheel) Scrolled(e *fyne.ScrollEvent) { w.turned(e) }
+
+// CreateRenderer implements fyne.Widget.
+func (w *wheel) CreateRenderer() fyne.WidgetRenderer {
+	return (&drawing{of: w, measure: func() fyne.Size { return fyne.Size{} }}).start()
 }
 
 func newDropList(pick func(Option)) *dropList {
 	d := &dropList{pick: pick}
+	d.wheel = &wheel{turned: d.scrolled}
+	d.wheel.ExtendBaseWidget(d.wheel)
 	d.ExtendBaseWidget(d)
 	return d
 }
@@ -99,8 +117,8 @@ func (d *dropList) MouseMoved(e *desktop.MouseEvent) {
 // MouseOut implements desktop.Hoverable.
 func (d *dropList) MouseOut() { d.hovered = false }
 
-// Scrolled implements fyne.Scrollable.
-func (d *dropList) Scrolled(e *fyne.ScrollEvent) {
+// scrolled moves the options under the pointer.
+func (d *dropList) scrolled(e *fyne.ScrollEvent) {
 	by := 1
 	if e.Scrolled.DY > 0 {
 		by = -1
@@ -113,7 +131,7 @@ func (d *dropList) Scrolled(e *fyne.ScrollEvent) {
 // CreateRenderer implements fyne.Widget.
 func (d *dropList) CreateRenderer() fyne.WidgetRenderer {
 	d.sheet, d.light, d.more = box(look.Radius), box(4), words(look.CaptionSize, false)
-	objects := []fyne.CanvasObject{d.sheet, d.light, d.more}
+	objects := []fyne.CanvasObject{d.wheel, d.sheet, d.light, d.more}
 	for i := range dropRows {
 		d.names[i], d.notes[i] = words(look.BodySize, false), words(look.CaptionSize, false)
 		d.notes[i].Alignment = fyne.TextAlignTrailing
@@ -132,6 +150,7 @@ func (d *dropList) measure() fyne.Size {
 
 func (d *dropList) place(size fyne.Size) {
 	d.sheet.Resize(size)
+	d.wheel.Resize(size)
 	put(d.light, look.Gap1, look.Gap1+float32(d.at-d.top)*look.RowHeight, size.Width-2*look.Gap1, look.RowHeight)
 	inner := size.Width - 2*look.Gap3
 	for i := range dropRows {

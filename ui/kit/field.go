@@ -3,6 +3,7 @@ package kit
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"windlass/ui/look"
@@ -16,6 +17,7 @@ type Field struct {
 	name    string
 	label   *Text
 	entry   *entry
+	idle    *Text // stands for the entry while the field is off
 	message *Text
 	fault   string
 	note    string
@@ -53,7 +55,7 @@ func NewSearch(hint string) *Field {
 func (f *Field) init(w fyne.Widget, label string) {
 	f.name, f.least = label, fieldWidth
 	f.label, f.message = NewCaption(label), NewCaption("").Shrinks(0)
-	f.entry = newEntry()
+	f.entry, f.idle = newEntry(), NewBody("").Tone(look.Muted).Shrinks(0)
 	f.entry.OnChanged = func(text string) {
 		f.SetFault("")
 		if f.changed != nil {
@@ -153,15 +155,20 @@ func (f *Field) SetNote(sentence string) {
 	f.Refresh()
 }
 
-// Able switches the field on or off.
+// Able switches the field on or off. Off, its text can be read but not reached.
 func (f *Field) Able(yes bool) {
-	if yes {
-		f.entry.Enable()
-	} else {
-		f.entry.Disable()
-	}
+	shown(f.entry, yes)
 	f.Refresh()
 }
+
+// MouseIn implements desktop.Hoverable: a fault that is cut short is told whole.
+func (f *Field) MouseIn(*desktop.MouseEvent) { showTip(f.entry, f.fault) }
+
+// MouseMoved implements desktop.Hoverable.
+func (f *Field) MouseMoved(*desktop.MouseEvent) {}
+
+// MouseOut implements desktop.Hoverable.
+func (f *Field) MouseOut() { hideTip(f.entry) }
 
 // Focus gives the field the keyboard.
 func (f *Field) Focus() { Focus(f.entry) }
@@ -177,7 +184,7 @@ func (f *Field) CreateRenderer() fyne.WidgetRenderer {
 	f.sheet, f.glyph = box(look.Radius), newGlyph()
 	objects := append([]fyne.CanvasObject{f.label, f.sheet}, f.glyph.objects...)
 	return (&drawing{
-		of: f, objects: append(objects, f.entry, f.message),
+		of: f, objects: append(objects, f.entry, f.idle, f.message),
 		place: f.place, measure: f.measure, paint: f.paint,
 	}).start()
 }
@@ -210,6 +217,7 @@ func (f *Field) place(size fyne.Size) {
 		f.glyph.put(look.Gap3, above+(inner-14)/2, 14)
 	}
 	put(f.entry, inset, above, size.Width-inset, inner)
+	put(f.idle, inset+look.Gap2, above, size.Width-inset-2*look.Gap2, inner)
 	put(f.message, 0, above+inner+look.Gap1, size.Width, lineOf(look.CaptionSize))
 	shown(f.message, above > 0)
 	shown(f.label, above > 0)
@@ -225,9 +233,11 @@ func (f *Field) paint() {
 		edge, width = p[look.Focus], look.RingWidth
 	}
 	ground := p[look.Ground]
-	if f.entry.Disabled() {
+	if !f.entry.Visible() {
 		ground, edge = p[look.Surface], p[look.Line]
+		f.idle.SetText(f.entry.Text)
 	}
+	shown(f.idle, !f.entry.Visible())
 	outline(f.sheet, ground, edge, width)
 	if f.search {
 		f.glyph.set(Magnifier, p[look.Muted])

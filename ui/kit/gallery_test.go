@@ -50,6 +50,10 @@ var pages = map[string]page{
 		uitest.Fill(t, w, "Lift", "squ")
 		uitest.Hover(t, w, "Add athlete")
 	}},
+	"list": {content: listPage, then: func(t *testing.T, w *uitest.Window) {
+		uitest.Tap(t, w, "Ines Halvorsen")
+		uitest.Hover(t, w, "Cleo Ito")
+	}},
 	"question": {content: fieldsPage, then: func(t *testing.T, w *uitest.Window) {
 		kit.Ask(w.Canvas(), kit.Question{
 			Title: "Void this result?", Text: "The result stays in the history and is marked void. Records that rested on it fall back to the result before.",
@@ -121,4 +125,55 @@ func controlsPage(*testing.T) fyne.CanvasObject {
 	)
 	return kit.Room("Gallery", kit.Row(look.Gap6, kit.Fill(left), kit.Fill(right)),
 		kit.NewButton("Import", nil), kit.NewButton("Add athlete", nil).Primary().Key("A"))
+}
+
+// names and tracks are invented.
+var (
+	given  = []string{"Ada", "Bo", "Cleo", "Dov", "Ines", "Jun", "Kofi", "Lena", "Maximiliane", "Noor", "Øyvind", "Zoë"}
+	family = []string{"Lund", "Halvorsen", "Ito", "Moreau", "van den Bergh-Castellanos", "Okafor", "Petrov", "Quist"}
+	tracks = []string{"Powerlifting", "Strongman", "Weightlifting"}
+)
+
+func listPage(*testing.T) fyne.CanvasObject {
+	marked := map[int]bool{1: true, 2: true}
+	l := kit.NewDataList([]kit.ListColumn{
+		{Title: "Name", Width: 160, Grow: 2, Sorts: true}, {Title: "Track", Width: 120, Grow: 1, Sorts: true},
+		{Title: "Days", Width: 120}, {Title: "Status", Width: 140}, {Title: "Last came", Width: 110, Sorts: true},
+		{Title: "Squat 1RM", Width: 110, End: true, Sorts: true}, {Title: "Records known", Width: 120, End: true},
+	}, kit.Rows{Len: func() int { return 20000 }, Cell: rosterCell})
+	l.Marked = func(row int) bool { return marked[row] }
+	l.OnMark = func([]int, bool) {}
+	l.Sorted(0, false)
+	none := kit.NewDataList([]kit.ListColumn{{Title: "Lift", Width: 100, Grow: 1}, {Title: "Load", Width: 90, End: true}},
+		kit.Rows{Len: func() int { return 0 }, Cell: nil})
+	none.Empty = "No results yet. Type 5x142.5 above and press Return to enter the first."
+	side := kit.Wide(320, kit.NewCard("Results", kit.Tall(240, kit.NewPanel(none))))
+	body := kit.Row(look.Gap4, kit.Fill(kit.NewPanel(l)), side)
+	return kit.Room("Roster", kit.Column(look.Gap3, kit.Row(look.Gap2, kit.Wide(320, kit.NewSearch("Find by name")),
+		kit.NewSegmented(append([]string{"All"}, tracks...), 0, nil)), kit.Fill(body)),
+		kit.NewButton("Import", nil), kit.NewButton("Add athlete", nil).Primary().Key("A"))
+}
+
+func rosterCell(row, col int) kit.Cell {
+	switch col {
+	case 0:
+		return kit.Cell{Text: given[row%len(given)] + " " + family[(row*5+row/12)%len(family)], Bold: true}
+	case 1:
+		return kit.Cell{Text: tracks[row%3]}
+	case 2:
+		return kit.Cell{Text: "Mon Wed Fri", Tone: look.Muted}
+	case 3:
+		if row%5 == 3 {
+			return kit.Cell{Text: "Paused", Shape: kit.Dash, Tone: look.Muted}
+		}
+		return kit.Cell{Text: "Active", Shape: kit.Tick, Mark: look.Good}
+	case 4:
+		return kit.Cell{Text: fmt.Sprintf("%d March", 1+row%28), Tone: look.Muted}
+	case 5:
+		if row%4 == 1 {
+			return kit.Cell{Text: fmt.Sprintf("%d kg", 90+row%80), Shape: kit.Diamond, Tone: look.Muted}
+		}
+		return kit.Cell{Text: fmt.Sprintf("%d.5 kg", 90+row%80)}
+	}
+	return kit.Cell{Text: fmt.Sprintf("%d of 12", row%13)}
 }

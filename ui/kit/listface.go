@@ -1,0 +1,297 @@
+package kit
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+
+	"windlass/ui/look"
+)
+
+// listFace is what a [DataList] is drawn with: its titles and as many rows as
+// there is room for, which take their words from whatever row they stand for.
+type listFace struct {
+	of     *DataList
+	made   *drawing
+	head   *canvas.Rectangle
+	under  *canvas.Rectangle
+	titles []*canvas.Text
+	arrow  *glyph
+	rows   []*listRow
+	bar    *canvas.Rectangle
+	frame  *frame
+	empty  *Prose
+}
+
+// listRow is the drawing of one row in sight.
+type listRow struct {
+	ground, stroke, under, box *canvas.Rectangle
+	tick                       *glyph
+	cells                      []*listCell
+}
+
+// listCell is the drawing of one cell; its glyph is made when first needed.
+type listCell struct {
+	text  *canvas.Text
+	glyph *glyph
+}
+
+// cellMark is the side of a shape in a cell.
+const cellMark = 12
+
+// CreateRenderer implements fyne.Widget.
+func (l *DataList) CreateRenderer() fyne.WidgetRenderer {
+	f := &listFace{of: l, head: box(0), under: box(0), arrow: newGlyph(), bar: box(2), frame: newFrame()}
+	f.head.TopLeftCornerRadius, f.head.TopRightCornerRadius = look.CardRadius-1, look.CardRadius-1
+	f.empty = NewProse("", 200).Centred().Tone(look.Muted)
+	for _, c := range l.columns {
+		t := words(look.CaptionSize, false)
+		if c.End {
+			t.Alignment = fyne.TextAlignTrailing
+		}
+		f.titles = append(f.titles, t)
+	}
+	l.face = f
+	f.made = &drawing{of: l, place: f.place, measure: l.measure}
+	f.collect()
+	return f.made.start()
+}
+
+func (l *DataList) measure() fyne.Size {
+	width := l.lead() + gripWidth
+	for _, c := range l.columns {
+		width += c.Width
+	}
+	return fyne.NewSize(width, headHeight+3*look.RowHeight)
+}
+
+// collect gathers every object there is to draw, back to front.
+func (f *listFace) collect() {
+	objects := []fyne.CanvasObject{f.head, f.under}
+	for _, t := range f.titles {
+		objects = append(objects, t)
+	}
+	objects = append(objects, f.arrow.objects...)
+	for _, r := range f.rows {
+		objects = append(objects, r.ground, r.stroke, r.under, r.box)
+		objects = append(objects, r.tick.objects...)
+		for _, c := range r.cells {
+			objects = append(objects, c.text)
+			if c.glyph != nil {
+				objects = append(objects, c.glyph.objects...)
+			}
+		}
+	}
+	f.made.objects = append(append(objects, f.empty, f.bar), f.frame.objects()...)
+}
+
+// place lays everything out and fills it in; both depend on the room there is.
+func (f *listFace) place(size fyne.Size) {
+	l := f.of
+	l.widths = spread(l.columns, size.Width-l.lead()-gripWidth)
+	l.top = max(0, min(l.top, l.rows.Len()-l.inSight()))
+	n := min(l.inSight(), l.rows.Len())
+	for len(f.rows) < n {
+		f.rows = append(f.rows, f.newRow())
+	}
+	f.placeHead(size)
+	for i, r := range f.rows {
+		f.fillRow(r, i, n, size)
+	}
+	f.placeRest(size)
+	f.collect()
+}
+
+func (f *listFace) newRow() *listRow {
+	r := &listRow{ground: box(0), stroke: box(0), under: box(0), box: box(4), tick: newGlyph()}
+	for _, c := range f.of.columns {
+		t := words(look.BodySize, false)
+		if c.End {
+			t.Alignment = fyne.TextAlignTrailing
+		}
+		r.cells = append(r.cells, &listCell{text: t})
+	}
+	return r
+}
+
+// spread shares a width among columns: each its least, the growing ones the rest.
+func spread(columns []ListColumn, width float32) []float32 {
+	var least, grow float32
+	for _, c := range columns {
+		least, grow = least+c.Width, grow+c.Grow
+	}
+	widths := make([]float32, len(columns))
+	for i, c := range columns {
+		widths[i] = c.Width
+		if grow > 0 {
+			widths[i] += max(0, width-least) * c.Grow / grow
+		}
+	}
+	return widths
+}
+
+func (f *listFace) placeHead(size fyne.Size) {
+	p, l := look.Current(), f.of
+	put(f.head, 0, 0, size.Width, headHeight)
+	fill(f.head, p[look.Raised])
+	put(f.under, 0, headHeight-look.Hairline, size.Width, look.Hairline)
+	fill(f.under, p[look.Line])
+	f.arrow.set(NoShape, p[look.Accent])
+	x := l.lead()
+	for i, t := range f.titles {
+		ink := p[look.Muted]
+		if i == l.title || i == l.sorted {
+			ink = p[look.Text]
+		}
+		inner := l.widths[i] - 2*look.Gap2
+		if i == l.sorted {
+			inner -= look.Gap4
+			f.placeArrow(x, l.widths[i])
+		}
+		left := x + look.Gap2
+		if l.columns[i].End && i == l.sorted {
+			left += look.Gap4
+		}
+		say(t, elide(l.columns[i].Title, look.CaptionSize, false, inner), ink)
+		put(t, left, 0, inner, headHeight)
+		x += l.widths[i]
+	}
+}
+
+// placeArrow sets the arrow behind a title, or before it at the far end.
+func (f *listFace) placeArrow(x, width float32) {
+	l := f.of
+	shape := Up
+	if l.down {
+		shape = Down
+	}
+	title := min(widthOf(l.columns[l.sorted].Title, look.CaptionSize, false), width-2*look.Gap2-look.Gap4)
+	left := x + look.Gap2 + title + 6
+	if l.columns[l.sorted].End {
+		left = x + width - look.Gap2 - title - look.Gap4
+	}
+	f.arrow.set(shape, look.Color(look.Accent))
+	f.arrow.put(left, (headHeight-9)/2, 9)
+}
+
+// fillRow gives the ith drawn row the words of the row it stands for.
+func (f *listFace) fillRow(r *listRow, i, n int, size fyne.Size) {
+	l, row := f.of, f.of.top+i
+	there := i < n
+	for _, o := range []fyne.CanvasObject{r.ground, r.under} {
+		shown(o, there)
+	}
+	shown(r.stroke, there && row == l.cursor)
+	f.fillMark(r, i, row, there)
+	if !there {
+		f.clearRow(r)
+		return
+	}
+	y := headHeight + float32(i)*look.RowHeight
+	put(r.ground, 0, y, size.Width, look.RowHeight)
+	put(r.stroke, 0, y, 3, look.RowHeight)
+	put(r.under, 0, y+look.RowHeight-look.Hairline, size.Width, look.Hairline)
+	f.paintRow(r, row)
+	x := l.lead()
+	for c, cell := range r.cells {
+		cell.fill(l.rows.Cell(row, c), x, y, l.widths[c], l.columns[c].End)
+		x += l.widths[c]
+	}
+}
+
+func (f *listFace) clearRow(r *listRow) {
+	for _, c := range r.cells {
+		say(c.text, "", look.Color(look.Text))
+		if c.glyph != nil {
+			c.glyph.set(NoShape, look.Color(look.Text))
+		}
+	}
+}
+
+func (f *listFace) paintRow(r *listRow, row int) {
+	p, l := look.Current(), f.of
+	ground := p[look.Surface]
+	switch {
+	case row == l.cursor:
+		ground = p[look.Selection]
+	case row == l.over:
+		ground = p[look.Hover]
+	}
+	fill(r.ground, ground)
+	fill(r.stroke, p[look.Accent])
+	line := p[look.Line]
+	line.A = 0x70
+	fill(r.under, line)
+}
+
+// fillMark draws the box of a row that can be marked.
+func (f *listFace) fillMark(r *listRow, i, row int, there bool) {
+	l, p := f.of, look.Current()
+	has := there && l.Marked != nil
+	shown(r.box, has)
+	if !has {
+		r.tick.set(NoShape, p[look.Text])
+		return
+	}
+	const side = 16
+	y := headHeight + float32(i)*look.RowHeight + (look.RowHeight-side)/2
+	put(r.box, look.Gap3, y, side, side)
+	r.tick.put(look.Gap3+3, y+3, side-6)
+	if l.Marked(row) {
+		outline(r.box, p[look.Accent], p[look.Accent], look.Hairline)
+		r.tick.set(Tick, p[look.OnAccent])
+		return
+	}
+	outline(r.box, p[look.Ground], p[look.Edge], look.Hairline)
+	r.tick.set(NoShape, p[look.Text])
+}
+
+// fill gives a cell its words and its shape.
+func (c *listCell) fill(cell Cell, x, y, width float32, end bool) {
+	left, inner := x+look.Gap2, width-2*look.Gap2
+	c.text.TextStyle.Bold = cell.Bold
+	mark := float32(0)
+	if cell.Shape != NoShape {
+		mark = cellMark + 6
+		if c.glyph == nil {
+			c.glyph = newGlyph()
+		}
+	}
+	text := elide(cell.Text, look.BodySize, cell.Bold, inner-mark)
+	if c.glyph != nil {
+		c.glyph.set(cell.Shape, look.Color(toneOr(cell.Mark, look.Muted)))
+		at := left
+		if end {
+			at = left + inner - mark - widthOf(text, look.BodySize, cell.Bold)
+		}
+		c.glyph.put(at, y+(look.RowHeight-cellMark)/2, cellMark)
+	}
+	say(c.text, text, look.Color(toneOr(cell.Tone, look.Text)))
+	put(c.text, left+mark, y, inner-mark, look.RowHeight)
+}
+
+// toneOr is a meaning, or another where none was set: nothing is ever written in
+// the colour of the ground.
+func toneOr(m, other look.Meaning) look.Meaning {
+	if m == look.Ground {
+		return other
+	}
+	return m
+}
+
+func (f *listFace) placeRest(size fyne.Size) {
+	p, l := look.Current(), f.of
+	thumb := l.thumb()
+	shown(f.bar, thumb > 0)
+	if thumb > 0 {
+		track := size.Height - headHeight - thumb
+		share := float32(l.top) / float32(l.rows.Len()-l.inSight())
+		put(f.bar, size.Width-look.Gap2, headHeight+track*share+2, 4, thumb-4)
+	}
+	fill(f.bar, p[look.Edge])
+	f.frame.put(0, 0, size, look.RingWidth)
+	f.frame.paint(p[look.Focus], l.focused)
+	f.empty.SetText(l.Empty)
+	shown(f.empty, l.rows.Len() == 0 && l.Empty != "")
+	width := min(400, size.Width-2*look.Gap4)
+	put(f.empty, (size.Width-width)/2, headHeight+look.RowHeight, width, 3*look.RowHeight)
+}
