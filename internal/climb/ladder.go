@@ -27,21 +27,30 @@ func ladder(plan gym.ClimbPlan, base mass.Mass, rig Rig) ([]load, *Attempt) {
 // heavy line, in per cent of the record; common practice, no source.
 const nearHeavy = 1.0
 
-// rungLoad rounds one rung that is not an attempt.
+// rungLoad rounds one rung that is not an attempt. From 100 % on it stays under
+// the ceiling, lest it be over the attempt that follows.
 func rungLoad(r gym.Rung, plan gym.ClimbPlan, base mass.Mass, rig Rig) load {
 	target := share(base, r.Percent)
-	if r.Zone != gym.TopZone {
-		return rig.round(target, rig.Rounding)
+	l := rig.round(target, rig.Rounding)
+	if r.Zone == gym.TopZone {
+		l = topLoad(r, plan, base, rig)
 	}
-	l := rig.round(target, plates.Nearest)
-	heavy, ceiling := share(base, plan.HeavyLine), share(base, plan.Ceiling)
-	if l.mass < heavy {
-		if up, ok := rig.atLeast(heavy); ok && up <= share(base, r.Percent+nearHeavy) {
-			l.mass = up
-		}
-	}
-	if r.Percent >= 100 && l.mass > ceiling {
+	if r.Percent >= 100 && l.mass > share(base, plan.Ceiling) {
 		return rig.round(target, plates.Down)
+	}
+	return l
+}
+
+// topLoad rounds to the nearest load, and up to the heavy line where that is
+// near enough.
+func topLoad(r gym.Rung, plan gym.ClimbPlan, base mass.Mass, rig Rig) load {
+	l := rig.round(share(base, r.Percent), plates.Nearest)
+	heavy := share(base, plan.HeavyLine)
+	if l.mass >= heavy {
+		return l
+	}
+	if up, ok := rig.atLeast(heavy); ok && up <= share(base, r.Percent+nearHeavy) {
+		l.mass = up
 	}
 	return l
 }
