@@ -2,6 +2,7 @@ package gym
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -46,7 +47,7 @@ type Athlete struct {
 	Status   Status       `json:"status"`
 	Unit     mass.Unit    `json:"unit"` // in which this athlete reads loads
 	Joined   day.Date     `json:"joined"`
-	Show     WallShow     `json:"show"`
+	Show     WallShow     `json:"show"`    // empty means the name
 	Display  string       `json:"display"` // name for the wall; empty means the first name
 	Free     day.Weekdays `json:"free"`    // weekdays on which the athlete can come
 	Want     int          `json:"want"`    // training days wanted a week, 0 when not said
@@ -73,6 +74,8 @@ func (a Athlete) Valid() error {
 		return fmt.Errorf("keep athlete %q: the status %q is not active, paused or archived", a.Name, a.Status)
 	case !a.Unit.Valid():
 		return fmt.Errorf("keep athlete %q: the unit %q is not kg or lb", a.Name, a.Unit)
+	case a.Show != "" && a.Show != WallName && a.Show != WallInitials && a.Show != WallNothing:
+		return fmt.Errorf("keep athlete %q: %q on the wall is not name, initials or nothing", a.Name, a.Show)
 	case a.Want < 0 || a.Want > 7:
 		return fmt.Errorf("keep athlete %q: %d training days do not fit a week; write 0 to 7", a.Name, a.Want)
 	}
@@ -89,7 +92,7 @@ func (a Athlete) OnWall() string {
 	case a.Display != "":
 		return a.Display
 	}
-	first, _, _ := strings.Cut(a.Name, " ")
+	first, _, _ := strings.Cut(strings.TrimSpace(a.Name), " ")
 	return first
 }
 
@@ -127,6 +130,23 @@ type Restriction struct {
 	Region  Region   `json:"region"` // empty means every region
 	From    day.Date `json:"from"`
 	Until   day.Date `json:"until"` // the last day; day.None means until it is lifted
+}
+
+// Valid says what keeps r from being kept.
+func (r Restriction) Valid() error {
+	switch {
+	case r.Athlete == "":
+		return fmt.Errorf("keep restriction: it names no athlete")
+	case strings.TrimSpace(r.Text) == "":
+		return fmt.Errorf("keep restriction: the text is empty; write what to avoid")
+	case r.Region != "" && !slices.Contains(Regions(), r.Region):
+		return fmt.Errorf("keep restriction %q: the region %q is not lower, upper, trunk or whole", r.Text, r.Region)
+	case r.From == day.None:
+		return fmt.Errorf("keep restriction %q: it has no first day", r.Text)
+	case r.Until != day.None && r.Until < r.From:
+		return fmt.Errorf("keep restriction %q: its last day %s is before its first, %s", r.Text, r.Until, r.From)
+	}
+	return nil
 }
 
 // Touches reports whether r holds on a day for a region of the body.

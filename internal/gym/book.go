@@ -30,7 +30,9 @@ type Book struct {
 // memory, so the two can be checked against each other.
 type Change interface{ apply(*Book) }
 
-// Apply makes the changes in order.
+// Apply makes the changes in order, in place. What a change does not find it
+// leaves as it is: a drop or a void of nothing is nothing, and the first void of
+// a row stands. The store refuses such a void instead.
 func (b *Book) Apply(changes ...Change) {
 	for _, c := range changes {
 		c.apply(b)
@@ -120,19 +122,19 @@ func (c AddBout) apply(b *Book)     { b.Bouts = append(b.Bouts, c.Bout) }
 func (c AddOverride) apply(b *Book) { b.Overrides = append(b.Overrides, c.Override) }
 
 func (c VoidResult) apply(b *Book) {
-	if i := indexOf(b.Results, c.ID, resultKey); i >= 0 {
+	if i := indexOf(b.Results, c.ID, resultKey); i >= 0 && b.Results[i].Void == nil {
 		b.Results[i].Void = &c.Void
 	}
 }
 
 func (c VoidBout) apply(b *Book) {
-	if i := indexOf(b.Bouts, c.ID, boutKey); i >= 0 {
+	if i := indexOf(b.Bouts, c.ID, boutKey); i >= 0 && b.Bouts[i].Void == nil {
 		b.Bouts[i].Void = &c.Void
 	}
 }
 
 func (c VoidOverride) apply(b *Book) {
-	if i := indexOf(b.Overrides, c.ID, overrideKey); i >= 0 {
+	if i := indexOf(b.Overrides, c.ID, overrideKey); i >= 0 && b.Overrides[i].Void == nil {
 		b.Overrides[i].Void = &c.Void
 	}
 }

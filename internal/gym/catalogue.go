@@ -111,10 +111,10 @@ type Movement struct {
 	Region        Region                 `json:"region"`
 	Pattern       Pattern                `json:"pattern"`
 	Measure       Measure                `json:"measure"`
-	Implement     string                 `json:"implement"` // kind, as in Implement.Kind; empty for body weight
-	Linked        LiftKey                `json:"linked"`    // the lift whose strength speaks for this movement
-	ReferenceReps int                    `json:"referenceReps"`
-	Seconds       float64                `json:"seconds"` // per rep, metre or calorie, fresh
+	Implement     string                 `json:"implement"`     // kind, as in Implement.Kind; empty for body weight
+	Linked        LiftKey                `json:"linked"`        // the lift whose strength speaks for this movement
+	ReferenceReps int                    `json:"referenceReps"` // of a usual bout, counted in the measure
+	Seconds       float64                `json:"seconds"`       // per rep, metre or calorie, fresh
 	Loads         map[Standard]TierLoads `json:"loads"`
 	Own           bool                   `json:"own"`
 	Hidden        bool                   `json:"hidden"`

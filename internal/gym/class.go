@@ -104,10 +104,11 @@ type Run struct {
 // Started reports whether the clock ever ran.
 func (r Run) Started() bool { return !r.Anchor.IsZero() }
 
-// Elapsed returns what the clock shows at an instant; it is never negative.
+// Elapsed returns what the clock shows at an instant; it is never negative, even
+// when the machine's own clock goes backwards.
 func (r Run) Elapsed(now time.Time) time.Duration {
 	if !r.Running {
-		return r.Before
+		return max(0, r.Before)
 	}
 	return max(0, r.Before+now.Sub(r.Anchor))
 }
@@ -117,8 +118,11 @@ func (r Run) Start(now time.Time) Run {
 	return Run{Anchor: now, Before: r.Elapsed(now), Running: true}
 }
 
-// Hold stops the clock at what it shows.
+// Hold stops the clock at what it shows; one that never ran has not started now.
 func (r Run) Hold(now time.Time) Run {
+	if !r.Started() {
+		return r
+	}
 	return Run{Anchor: now, Before: r.Elapsed(now)}
 }
 

@@ -9,7 +9,9 @@ func (b *Book) Inverse(changes []Change, newID func() ID, undone Void) []Change 
 	inverse := make([]Change, 0, len(changes))
 	renamed := map[ID]ID{}
 	for i := len(changes) - 1; i >= 0; i-- {
-		inverse = append(inverse, b.inverse(changes[i], newID, undone, renamed))
+		if back := b.inverse(changes[i], newID, undone, renamed); back != nil {
+			inverse = append(inverse, back)
+		}
 	}
 	for i, c := range inverse {
 		if p, ok := c.(PutClass); ok {
@@ -28,18 +30,24 @@ func (b *Book) inverse(change Change, newID func() ID, undone Void, renamed map[
 	case AddOverride:
 		return VoidOverride{c.Override.ID, undone}
 	case VoidResult:
-		r := at(b.Results, c.ID, resultKey)
-		renamed[r.ID] = newID()
-		r.ID, r.Void = renamed[r.ID], nil
-		return AddResult{r}
+		if r := at(b.Results, c.ID, resultKey); r.ID != "" && r.Void == nil {
+			renamed[r.ID] = newID()
+			r.ID = renamed[r.ID]
+			return AddResult{r}
+		}
+		return nil // it voids nothing: see [Book.Apply]
 	case VoidBout:
-		r := at(b.Bouts, c.ID, boutKey)
-		r.ID, r.Void = newID(), nil
-		return AddBout{r}
+		if r := at(b.Bouts, c.ID, boutKey); r.ID != "" && r.Void == nil {
+			r.ID = newID()
+			return AddBout{r}
+		}
+		return nil
 	case VoidOverride:
-		r := at(b.Overrides, c.ID, overrideKey)
-		r.ID, r.Void = newID(), nil
-		return AddOverride{r}
+		if r := at(b.Overrides, c.ID, overrideKey); r.ID != "" && r.Void == nil {
+			r.ID = newID()
+			return AddOverride{r}
+		}
+		return nil
 	}
 	return b.inversePut(change)
 }
@@ -53,19 +61,19 @@ func (b *Book) inversePut(change Change) Change {
 	case PutLift:
 		return back(b.Lifts, c.Lift.Key, liftKey, func(v Lift) Change { return PutLift{v} }, DropLift{c.Lift.Key})
 	case DropLift:
-		return PutLift{at(b.Lifts, c.Key, liftKey)}
+		return back(b.Lifts, c.Key, liftKey, func(v Lift) Change { return PutLift{v} }, c)
 	case PutMovement:
 		return back(b.Movements, c.Movement.Key, movementKey, func(v Movement) Change { return PutMovement{v} }, DropMovement{c.Movement.Key})
 	case DropMovement:
-		return PutMovement{at(b.Movements, c.Key, movementKey)}
+		return back(b.Movements, c.Key, movementKey, func(v Movement) Change { return PutMovement{v} }, c)
 	case PutFinisher:
 		return back(b.Finishers, c.Finisher.Key, finisherKey, func(v Finisher) Change { return PutFinisher{v} }, DropFinisher{c.Finisher.Key})
 	case DropFinisher:
-		return PutFinisher{at(b.Finishers, c.Key, finisherKey)}
+		return back(b.Finishers, c.Key, finisherKey, func(v Finisher) Change { return PutFinisher{v} }, c)
 	case PutDrill:
 		return back(b.Drills, c.Drill.Key, drillKey, func(v Drill) Change { return PutDrill{v} }, DropDrill{c.Drill.Key})
 	case DropDrill:
-		return PutDrill{at(b.Drills, c.Key, drillKey)}
+		return back(b.Drills, c.Key, drillKey, func(v Drill) Change { return PutDrill{v} }, c)
 	}
 	return b.inverseRow(change)
 }
@@ -75,19 +83,19 @@ func (b *Book) inverseRow(change Change) Change {
 	case PutTrack:
 		return back(b.Tracks, c.Track.ID, trackKey, func(v Track) Change { return PutTrack{v} }, DropTrack{c.Track.ID})
 	case DropTrack:
-		return PutTrack{at(b.Tracks, c.ID, trackKey)}
+		return back(b.Tracks, c.ID, trackKey, func(v Track) Change { return PutTrack{v} }, c)
 	case PutAthlete:
 		return back(b.Athletes, c.Athlete.ID, athleteKey, func(v Athlete) Change { return PutAthlete{v} }, DropAthlete{c.Athlete.ID})
 	case DropAthlete:
-		return PutAthlete{at(b.Athletes, c.ID, athleteKey)}
+		return back(b.Athletes, c.ID, athleteKey, func(v Athlete) Change { return PutAthlete{v} }, c)
 	case PutMove:
 		return back(b.Moves, c.Move.ID, moveKey, func(v TrackMove) Change { return PutMove{v} }, DropMove{c.Move.ID})
 	case DropMove:
-		return PutMove{at(b.Moves, c.ID, moveKey)}
+		return back(b.Moves, c.ID, moveKey, func(v TrackMove) Change { return PutMove{v} }, c)
 	case PutRestriction:
 		return back(b.Restrictions, c.Restriction.ID, restrictionKey, func(v Restriction) Change { return PutRestriction{v} }, DropRestriction{c.Restriction.ID})
 	case DropRestriction:
-		return PutRestriction{at(b.Restrictions, c.ID, restrictionKey)}
+		return back(b.Restrictions, c.ID, restrictionKey, func(v Restriction) Change { return PutRestriction{v} }, c)
 	}
 	return b.inversePlan(change)
 }
@@ -97,23 +105,23 @@ func (b *Book) inversePlan(change Change) Change {
 	case PutClimb:
 		return back(b.Climbs, c.Climb.ID, climbKey, func(v ClimbPlan) Change { return PutClimb{v} }, DropClimb{c.Climb.ID})
 	case DropClimb:
-		return PutClimb{at(b.Climbs, c.ID, climbKey)}
+		return back(b.Climbs, c.ID, climbKey, func(v ClimbPlan) Change { return PutClimb{v} }, c)
 	case PutSlot:
 		return back(b.Slots, c.Slot.ID, slotKey, func(v Slot) Change { return PutSlot{v} }, DropSlot{c.Slot.ID})
 	case DropSlot:
-		return PutSlot{at(b.Slots, c.ID, slotKey)}
+		return back(b.Slots, c.ID, slotKey, func(v Slot) Change { return PutSlot{v} }, c)
 	case PutClosure:
 		return back(b.Closures, c.Closure.ID, closureKey, func(v Closure) Change { return PutClosure{v} }, DropClosure{c.Closure.ID})
 	case DropClosure:
-		return PutClosure{at(b.Closures, c.ID, closureKey)}
+		return back(b.Closures, c.ID, closureKey, func(v Closure) Change { return PutClosure{v} }, c)
 	case PutCycle:
 		return back(b.Cycles, c.Cycle.ID, cycleKey, func(v Cycle) Change { return PutCycle{v} }, DropCycle{c.Cycle.ID})
 	case DropCycle:
-		return PutCycle{at(b.Cycles, c.ID, cycleKey)}
+		return back(b.Cycles, c.ID, cycleKey, func(v Cycle) Change { return PutCycle{v} }, c)
 	case PutClass:
 		return back(b.Classes, c.Class.ID, classKey, func(v Class) Change { return PutClass{v} }, DropClass{c.Class.ID})
 	case DropClass:
-		return PutClass{at(b.Classes, c.ID, classKey)}
+		return back(b.Classes, c.ID, classKey, func(v Class) Change { return PutClass{v} }, c)
 	}
 	return nil
 }

@@ -1,6 +1,8 @@
 package gym
 
 import (
+	"fmt"
+
 	"windlass/internal/day"
 	"windlass/internal/mass"
 )
@@ -229,12 +231,34 @@ type Slot struct {
 	Tracks  []ID        `json:"tracks"` // empty means all
 }
 
+// Valid says what keeps s from being kept. A class does not run past midnight.
+func (s Slot) Valid() error {
+	switch {
+	case s.Weekday < day.Monday || s.Weekday > day.Sunday:
+		return fmt.Errorf("keep class hour: %d is no weekday", int(s.Weekday))
+	case s.At < 0 || s.Minutes < 1 || int(s.At)+s.Minutes > 24*60:
+		return fmt.Errorf("keep class hour: %d minutes from %s do not fit the day", s.Minutes, s.At)
+	}
+	return nil
+}
+
 // Closure is a holiday or another stretch of days on which the gym is closed.
 type Closure struct {
 	ID    ID       `json:"id"`
 	From  day.Date `json:"from"`
 	Until day.Date `json:"until"`
 	Name  string   `json:"name"`
+}
+
+// Valid says what keeps c from being kept.
+func (c Closure) Valid() error {
+	switch {
+	case c.From == day.None || c.Until == day.None:
+		return fmt.Errorf("keep closed days %q: they want a first and a last day", c.Name)
+	case c.Until < c.From:
+		return fmt.Errorf("keep closed days %q: the last day %s is before the first, %s", c.Name, c.Until, c.From)
+	}
+	return nil
 }
 
 // Covers reports whether the gym is closed on a day.
@@ -244,5 +268,5 @@ func (c Closure) Covers(on day.Date) bool { return c.From <= on && on <= c.Until
 type Implement struct {
 	Kind   string      `json:"kind"` // "kettlebell", "dumbbell", …
 	Unit   mass.Unit   `json:"unit"`
-	Masses []mass.Mass `json:"masses"` // rising
+	Masses []mass.Mass `json:"masses"` // rising; none for what is not lifted, such as a box or a bike
 }

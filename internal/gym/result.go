@@ -2,6 +2,7 @@ package gym
 
 import (
 	"fmt"
+	"strings"
 	"time"
 
 	"windlass/internal/day"
@@ -21,6 +22,10 @@ const (
 
 // MaxReps is the highest rep count of a rep max.
 const MaxReps = 20
+
+// maxAmount bounds metres, seconds and repetitions by a day's worth of seconds:
+// more is a slip of the hand.
+const maxAmount = 86_400
 
 // Void takes a logged row out of every computation and leaves it readable.
 type Void struct {
@@ -52,7 +57,9 @@ func (r Result) Valid() error {
 		return fmt.Errorf("keep result: it names no athlete or no lift")
 	case r.Reps < 1 || r.Reps > MaxReps:
 		return fmt.Errorf("keep result: %d reps are not a rep max; write 1 to %d", r.Reps, MaxReps)
-	case r.Load <= 0 && r.Amount <= 0:
+	case r.Load < 0 || !(r.Amount >= 0 && r.Amount <= maxAmount):
+		return fmt.Errorf("keep result: a load of %s with an amount of %g is not believable", r.Load, r.Amount)
+	case r.Load == 0 && r.Amount == 0:
 		return fmt.Errorf("keep result: the load is nothing; write what was lifted")
 	case r.Load > mass.Max:
 		return fmt.Errorf("keep result: %s is over %s", r.Load, mass.Max)
@@ -127,6 +134,37 @@ type Override struct {
 	Reason   string      `json:"reason"`
 	Made     time.Time   `json:"made"`
 	Void     *Void       `json:"void,omitempty"`
+}
+
+// Valid says what keeps o from being kept.
+func (o Override) Valid() error {
+	said := 0
+	for _, set := range []bool{o.Load != 0, o.Tier != "", o.Share != 0} {
+		if set {
+			said++
+		}
+	}
+	switch {
+	case o.Athlete == "":
+		return fmt.Errorf("keep override: it names no athlete")
+	case said != 1:
+		return fmt.Errorf("keep override: it says %d of a load, a tier and a share; say one", said)
+	case o.Load < 0 || o.Load > mass.Max:
+		return fmt.Errorf("keep override: the load %s is not between nothing and %s", o.Load, mass.Max)
+	case o.Load != 0 && !o.Unit.Valid():
+		return fmt.Errorf("keep override: the unit %q is not kg or lb", o.Unit)
+	case o.Tier != "" && o.Tier != Full && o.Tier != Mid && o.Tier != Light:
+		return fmt.Errorf("keep override: the tier %q is not full, mid or light", o.Tier)
+	case o.Share != 0 && !(o.Share > 0 && o.Share < 1):
+		return fmt.Errorf("keep override: a share of %g is not between 0 and 1", o.Share)
+	case o.From == day.None:
+		return fmt.Errorf("keep override: it has no first day")
+	case o.Until != day.None && o.Until < o.From:
+		return fmt.Errorf("keep override: its last day %s is before its first, %s", o.Until, o.From)
+	case strings.TrimSpace(o.Reason) == "":
+		return fmt.Errorf("keep override: it has no reason; write why")
+	}
+	return nil
 }
 
 // Holds reports whether o speaks for a movement on a day.

@@ -2,6 +2,7 @@ package gym
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"windlass/internal/day"
@@ -41,10 +42,27 @@ func (s Settings) Valid() error {
 		return fmt.Errorf("keep settings: the gym has no name; write one")
 	case !s.Unit.Valid():
 		return fmt.Errorf("keep settings: the unit %q is not kg or lb", s.Unit)
-	case s.Confidence < 0.5 || s.Confidence > 0.95:
+	case !(s.Confidence >= 0.5 && s.Confidence <= 0.95):
 		return fmt.Errorf("keep settings: a confidence of %g is outside 0.5 to 0.95", s.Confidence)
-	case s.Viewer < 1 || s.Viewer > 50:
+	case !(s.Viewer >= 1 && s.Viewer <= 50):
 		return fmt.Errorf("keep settings: a reader %g m from the wall is outside 1 to 50 m", s.Viewer)
+	case !(s.Volume >= 0 && s.Volume <= 1):
+		return fmt.Errorf("keep settings: a volume of %g is outside 0 to 1", s.Volume)
+	}
+	return validDayReps(s.DayReps)
+}
+
+func validDayReps(reps []int) error {
+	if len(reps) == 0 {
+		return fmt.Errorf("keep settings: main days have no rep count; write some, as in 5, 3, 1")
+	}
+	for i, n := range reps {
+		if n < 1 || n > MaxReps {
+			return fmt.Errorf("keep settings: %d reps are not a rep max; write 1 to %d", n, MaxReps)
+		}
+		if i > 0 && n >= reps[i-1] {
+			return fmt.Errorf("keep settings: %d reps come after %d; write the rep counts from many to few", n, reps[i-1])
+		}
 	}
 	return nil
 }
@@ -71,6 +89,12 @@ func (e Equipment) Implement(kind string) []mass.Mass {
 		}
 	}
 	return nil
+}
+
+// Owns reports whether the gym has a kind of implement; nothing at all, for body
+// weight, every gym has.
+func (e Equipment) Owns(kind string) bool {
+	return kind == "" || slices.ContainsFunc(e.Implements, func(i Implement) bool { return i.Kind == kind })
 }
 
 // Bar returns the bar with a key.

@@ -1,0 +1,274 @@
+package gym_test
+
+import (
+	"fmt"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"windlass/internal/gym"
+)
+
+// shelf is one list of a book, seen through a key and a mark that tells two
+// values with the same key apart.
+type shelf struct {
+	put  func(key, mark string) gym.Change
+	drop func(key string) gym.Change
+	read func(*gym.Book) []string // "key=mark", in order
+}
+
+func written[T any](rows []T, of func(T) (key, mark string)) []string {
+	var texts []string
+	for _, r := range rows {
+		key, mark := of(r)
+		texts = append(texts, key+"="+mark)
+	}
+	return texts
+}
+
+// shelves has every list whose rows are put and dropped.
+var shelves = map[string]shelf{
+	"lifts": {
+		func(k, m string) gym.Change { return gym.PutLift{Lift: gym.Lift{Key: gym.LiftKey(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropLift{Key: gym.LiftKey(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Lifts, func(v gym.Lift) (string, string) { return string(v.Key), v.Name })
+		},
+	},
+	"movements": {
+		func(k, m string) gym.Change {
+			return gym.PutMovement{Movement: gym.Movement{Key: gym.MovementKey(k), Name: m}}
+		},
+		func(k string) gym.Change { return gym.DropMovement{Key: gym.MovementKey(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Movements, func(v gym.Movement) (string, string) { return string(v.Key), v.Name })
+		},
+	},
+	"finishers": {
+		func(k, m string) gym.Change { return gym.PutFinisher{Finisher: gym.Finisher{Key: k, Name: m}} },
+		func(k string) gym.Change { return gym.DropFinisher{Key: k} },
+		func(b *gym.Book) []string {
+			return written(b.Finishers, func(v gym.Finisher) (string, string) { return v.Key, v.Name })
+		},
+	},
+	"drills": {
+		func(k, m string) gym.Change { return gym.PutDrill{Drill: gym.Drill{Key: k, Name: m}} },
+		func(k string) gym.Change { return gym.DropDrill{Key: k} },
+		func(b *gym.Book) []string {
+			return written(b.Drills, func(v gym.Drill) (string, string) { return v.Key, v.Name })
+		},
+	},
+	"tracks": {
+		func(k, m string) gym.Change { return gym.PutTrack{Track: gym.Track{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropTrack{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Tracks, func(v gym.Track) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+	"athletes": {
+		func(k, m string) gym.Change { return gym.PutAthlete{Athlete: gym.Athlete{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropAthlete{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Athletes, func(v gym.Athlete) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+	"moves": {
+		func(k, m string) gym.Change { return gym.PutMove{Move: gym.TrackMove{ID: gym.ID(k), Track: gym.ID(m)}} },
+		func(k string) gym.Change { return gym.DropMove{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Moves, func(v gym.TrackMove) (string, string) { return string(v.ID), string(v.Track) })
+		},
+	},
+	"restrictions": {
+		func(k, m string) gym.Change {
+			return gym.PutRestriction{Restriction: gym.Restriction{ID: gym.ID(k), Text: m}}
+		},
+		func(k string) gym.Change { return gym.DropRestriction{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Restrictions, func(v gym.Restriction) (string, string) { return string(v.ID), v.Text })
+		},
+	},
+	"climbs": {
+		func(k, m string) gym.Change { return gym.PutClimb{Climb: gym.ClimbPlan{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropClimb{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Climbs, func(v gym.ClimbPlan) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+	"slots": {
+		func(k, m string) gym.Change { return gym.PutSlot{Slot: gym.Slot{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropSlot{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Slots, func(v gym.Slot) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+	"closures": {
+		func(k, m string) gym.Change { return gym.PutClosure{Closure: gym.Closure{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropClosure{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Closures, func(v gym.Closure) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+	"cycles": {
+		func(k, m string) gym.Change { return gym.PutCycle{Cycle: gym.Cycle{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropCycle{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Cycles, func(v gym.Cycle) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+	"classes": {
+		func(k, m string) gym.Change { return gym.PutClass{Class: gym.Class{ID: gym.ID(k), Name: m}} },
+		func(k string) gym.Change { return gym.DropClass{ID: gym.ID(k)} },
+		func(b *gym.Book) []string {
+			return written(b.Classes, func(v gym.Class) (string, string) { return string(v.ID), v.Name })
+		},
+	},
+}
+
+func shelfNames() []string {
+	var names []string
+	for name := range shelves {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	return names
+}
+
+// plain does what Apply promises in the slowest and plainest way.
+type plain map[string][]string
+
+func (p plain) put(shelf, key, mark string) {
+	for i, text := range p[shelf] {
+		if text[:len(key)+1] == key+"=" {
+			p[shelf][i] = key + "=" + mark
+			return
+		}
+	}
+	p[shelf] = append(p[shelf], key+"="+mark)
+}
+
+func (p plain) drop(shelf, key string) {
+	var left []string
+	for _, text := range p[shelf] {
+		if text[:len(key)+1] != key+"=" {
+			left = append(left, text)
+		}
+	}
+	p[shelf] = left
+}
+
+// drawChange makes one change of the book's lists, and the same in plain.
+func drawChange(t *rapid.T, p plain) gym.Change {
+	name := rapid.SampledFrom(shelfNames()).Draw(t, "shelf")
+	key := rapid.SampledFrom([]string{"a", "b", "c"}).Draw(t, "key")
+	if rapid.Bool().Draw(t, "drop") {
+		p.drop(name, key)
+		return shelves[name].drop(key)
+	}
+	mark := rapid.StringMatching(`[x-z]{1,3}`).Draw(t, "mark")
+	p.put(name, key, mark)
+	return shelves[name].put(key, mark)
+}
+
+func TestApplyPutsAndDrops(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var b gym.Book
+		p := plain{}
+		for range rapid.IntRange(0, 60).Draw(t, "changes") {
+			b.Apply(drawChange(t, p))
+			for name, s := range shelves {
+				if got := s.read(&b); !slices.Equal(got, p[name]) {
+					t.Fatalf("%s are %v, not %v", name, got, p[name])
+				}
+			}
+		}
+		var copied gym.Book
+		copied.Apply(b.Changes()...)
+		for name, s := range shelves {
+			if got := s.read(&copied); !slices.Equal(got, p[name]) {
+				t.Fatalf("after Changes %s are %v, not %v", name, got, p[name])
+			}
+		}
+	})
+}
+
+// What is taken back says what it said before; only the order may differ, for a
+// dropped row comes back at the end.
+func TestInverseTakesBack(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var b gym.Book
+		p := plain{}
+		for range rapid.IntRange(0, 30).Draw(t, "before") {
+			b.Apply(drawChange(t, p))
+		}
+		before := map[string][]string{}
+		for name, s := range shelves {
+			before[name] = slices.Sorted(slices.Values(s.read(&b)))
+		}
+		var changes []gym.Change
+		for range rapid.IntRange(0, 10).Draw(t, "changes") {
+			changes = append(changes, drawChange(t, p))
+		}
+		back := b.Inverse(changes, func() gym.ID { return "new" }, gym.Void{})
+		b.Apply(changes...)
+		b.Apply(back...)
+		for name, s := range shelves {
+			if got := slices.Sorted(slices.Values(s.read(&b))); !slices.Equal(got, before[name]) {
+				t.Fatalf("%s are %v, not %v", name, got, before[name])
+			}
+		}
+	})
+}
+
+func TestApplyKeepsSettingsAndEquipment(t *testing.T) {
+	var b gym.Book
+	s := gym.DefaultSettings()
+	s.Name = "The Boathouse"
+	e := gym.Equipment{Stations: []gym.Station{{Name: "1", Bar: "long"}}}
+	b.Apply(gym.PutSettings{Settings: s}, gym.PutEquipment{Equipment: e})
+	assert.Equal(t, s, b.Settings)
+	assert.Equal(t, e, b.Equipment)
+}
+
+func TestLogIsOnlyAddedToAndVoidedOnce(t *testing.T) {
+	first, second := gym.Void{At: six, Reason: "wrong bar"}, gym.Void{At: six, Reason: "again"}
+	var b gym.Book
+	for i := range 3 {
+		id := gym.ID(fmt.Sprint(i))
+		b.Apply(gym.AddResult{Result: gym.Result{ID: id}}, gym.AddBout{Bout: gym.Bout{ID: id}}, gym.AddOverride{Override: gym.Override{ID: id}})
+	}
+	b.Apply(
+		gym.VoidResult{ID: "1", Void: first}, gym.VoidBout{ID: "1", Void: first}, gym.VoidOverride{ID: "1", Void: first},
+		gym.VoidResult{ID: "1", Void: second}, gym.VoidBout{ID: "1", Void: second}, gym.VoidOverride{ID: "1", Void: second},
+		gym.VoidResult{ID: "9", Void: first}, gym.VoidBout{ID: "9", Void: first}, gym.VoidOverride{ID: "9", Void: first},
+	)
+	require.Len(t, b.Results, 3)
+	require.Len(t, b.Bouts, 3)
+	require.Len(t, b.Overrides, 3)
+	for i := range 3 {
+		want := map[bool]*gym.Void{true: &first}[i == 1]
+		assert.Equal(t, want, b.Results[i].Void, i)
+		assert.Equal(t, want, b.Bouts[i].Void, i)
+		assert.Equal(t, want, b.Overrides[i].Void, i)
+		assert.Equal(t, gym.ID(fmt.Sprint(i)), b.Results[i].ID)
+	}
+}
+
+func TestTakingBackAVoidAddsTheRowAnew(t *testing.T) {
+	var b gym.Book
+	r, v := aResult(), gym.Void{At: six, Reason: "wrong bar"}
+	b.Apply(gym.AddResult{Result: r})
+	changes := []gym.Change{gym.VoidResult{ID: r.ID, Void: v}}
+	back := b.Inverse(changes, func() gym.ID { return "new" }, gym.Void{})
+	b.Apply(changes...)
+	b.Apply(back...)
+	require.Len(t, b.Results, 2)
+	assert.Equal(t, &v, b.Results[0].Void, "the void stays readable")
+	want := r
+	want.ID = "new"
+	assert.Equal(t, want, b.Results[1])
+	assert.Empty(t, b.Inverse(changes, func() gym.ID { return "newer" }, gym.Void{}), "a second void changes nothing")
+}
