@@ -10,16 +10,16 @@ var lifts = table[gym.Lift]{name: "lifts", noun: "lift", cells: func(l *gym.Lift
 		text("region", &l.Region),
 		text("pattern", &l.Pattern),
 		text("bar", &l.Bar),
-		flag("floor", &l.Floor),
+		truth("floor", &l.Floor),
 		text("measure", &l.Measure),
 		asJSON("reps", &l.Reps),
 		maybe("related", &l.Related),
-		real("ratio_low", &l.RatioLow),
-		real("ratio_high", &l.RatioHigh),
+		number("ratio_low", &l.RatioLow),
+		number("ratio_high", &l.RatioHigh),
 		text("source", &l.Source),
 		asJSON("reference", &l.Reference),
-		flag("own", &l.Own),
-		flag("hidden", &l.Hidden),
+		truth("own", &l.Own),
+		truth("hidden", &l.Hidden),
 	}
 }}
 
@@ -33,10 +33,10 @@ var movements = table[gym.Movement]{name: "movements", noun: "movement", cells: 
 		text("implement", &m.Implement),
 		maybe("linked", &m.Linked),
 		whole("reference_reps", &m.ReferenceReps),
-		real("seconds", &m.Seconds),
+		number("seconds", &m.Seconds),
 		asJSON("loads", &m.Loads),
-		flag("own", &m.Own),
-		flag("hidden", &m.Hidden),
+		truth("own", &m.Own),
+		truth("hidden", &m.Hidden),
 	}
 }}
 
@@ -47,8 +47,8 @@ var finishers = table[gym.Finisher]{name: "finishers", noun: "finisher", cells: 
 		text("muscle", &f.Muscle),
 		text("region", &f.Region),
 		text("spares", &f.Spares),
-		flag("own", &f.Own),
-		flag("hidden", &f.Hidden),
+		truth("own", &f.Own),
+		truth("hidden", &f.Hidden),
 	}
 }}
 
@@ -58,7 +58,7 @@ var drills = table[gym.Drill]{name: "drills", noun: "drill", cells: func(d *gym.
 		text("name", &d.Name),
 		text("pattern", &d.Pattern),
 		text("dose", &d.Dose),
-		flag("own", &d.Own),
-		flag("hidden", &d.Hidden),
+		truth("own", &d.Own),
+		truth("hidden", &d.Hidden),
 	}
 }}

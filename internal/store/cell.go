@@ -67,30 +67,30 @@ func (w wholeAt[N]) Scan(from any) error {
 	return nil
 }
 
-// flag is an INTEGER column of 0 and 1.
-func flag(name string, at *bool) cell { return cell{name, flagAt{at}} }
+// truth is an INTEGER column of 0 and 1.
+func truth(name string, at *bool) cell { return cell{name, truthAt{at}} }
 
-type flagAt struct{ at *bool }
+type truthAt struct{ at *bool }
 
-func (f flagAt) Value() (driver.Value, error) { return *f.at, nil }
+func (f truthAt) Value() (driver.Value, error) { return *f.at, nil }
 
-func (f flagAt) Scan(from any) error {
+func (f truthAt) Scan(from any) error {
 	n, ok := from.(int64)
 	if !ok {
-		return wrong("a flag", from)
+		return wrong("true or false", from)
 	}
 	*f.at = n != 0
 	return nil
 }
 
-// real is a REAL column.
-func real(name string, at *float64) cell { return cell{name, realAt{at}} }
+// number is a REAL column.
+func number(name string, at *float64) cell { return cell{name, numberAt{at}} }
 
-type realAt struct{ at *float64 }
+type numberAt struct{ at *float64 }
 
-func (r realAt) Value() (driver.Value, error) { return *r.at, nil }
+func (r numberAt) Value() (driver.Value, error) { return *r.at, nil }
 
-func (r realAt) Scan(from any) error {
+func (r numberAt) Scan(from any) error {
 	x, ok := from.(float64)
 	if !ok {
 		return wrong("a number", from)

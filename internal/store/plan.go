@@ -7,10 +7,10 @@ var climbs = table[gym.ClimbPlan]{name: "climbs", noun: "climb", cells: func(c *
 		text("id", &c.ID),
 		text("name", &c.Name),
 		asJSON("rungs", &c.Rungs),
-		real("heavy_line", &c.HeavyLine),
-		real("ceiling", &c.Ceiling),
-		flag("strict", &c.Strict),
-		flag("built_in", &c.BuiltIn),
+		number("heavy_line", &c.HeavyLine),
+		number("ceiling", &c.Ceiling),
+		truth("strict", &c.Strict),
+		truth("built_in", &c.BuiltIn),
 	}
 }}
 

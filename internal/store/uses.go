@@ -83,12 +83,13 @@ func putWithUses[T any](ctx context.Context, w *writer, t table[T], row T, owner
 	if err := put(ctx, w, t, row); err != nil {
 		return err
 	}
-	if _, err := w.exec(ctx, "DELETE FROM uses WHERE "+owner+" = ?", string(id)); err != nil {
+	forget := func() string { return "DELETE FROM uses WHERE " + owner + " = ?" }
+	if _, err := w.exec(ctx, "forget "+owner, forget, string(id)); err != nil {
 		return err
 	}
 	for u := range all {
-		_, err := w.exec(ctx, "INSERT INTO uses ("+owner+", "+u.column+") VALUES (?, ?)", string(id), u.key)
-		if err != nil {
+		note := func() string { return "INSERT INTO uses (" + owner + ", " + u.column + ") VALUES (?, ?)" }
+		if _, err := w.exec(ctx, owner+" uses "+u.column, note, string(id), u.key); err != nil {
 			return explainRow(fmt.Sprintf("keep %s with the %s %q in it", t.describe(row), u.column, u.key), err)
 		}
 	}

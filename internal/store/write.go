@@ -145,41 +145,42 @@ func single[T any](key string) table[T] {
 	}}
 }
 
-// exec runs a statement that the transaction prepares once.
-func (w *writer) exec(ctx context.Context, query string, args ...any) (sql.Result, error) {
-	statement, ok := w.prepared[query]
+// exec runs a statement that the transaction prepares, and has its text made,
+// once for each verb and table: a list may have a hundred thousand rows.
+func (w *writer) exec(ctx context.Context, name string, query func() string, args ...any) (sql.Result, error) {
+	statement, ok := w.prepared[name]
 	if !ok {
 		var err error
-		if statement, err = w.tx.PrepareContext(ctx, query); err != nil {
+		if statement, err = w.tx.PrepareContext(ctx, query()); err != nil {
 			return nil, err
 		}
-		w.prepared[query] = statement // closed with the transaction
+		w.prepared[name] = statement // closed with the transaction
 	}
 	return statement.ExecContext(ctx, args...)
 }
 
 func put[T any](ctx context.Context, w *writer, t table[T], row T) error {
-	return insert(ctx, w, t, row, t.upsertion())
+	return insert(ctx, w, t, row, "put", t.upsertion)
 }
 
 func add[T any](ctx context.Context, w *writer, t table[T], row T) error {
-	return insert(ctx, w, t, row, t.insertion())
+	return insert(ctx, w, t, row, "add", t.insertion)
 }
 
-func insert[T any](ctx context.Context, w *writer, t table[T], row T, query string) error {
+func insert[T any](ctx context.Context, w *writer, t table[T], row T, verb string, query func() string) error {
 	if t.valid != nil {
 		if err := t.valid(row); err != nil {
 			return fmt.Errorf("%w: %w", ErrConstraint, err)
 		}
 	}
-	if _, err := w.exec(ctx, query, values(t.cells(&row))...); err != nil {
+	if _, err := w.exec(ctx, verb+" "+t.name, query, values(t.cells(&row))...); err != nil {
 		return explainRow("keep "+t.describe(row), err)
 	}
 	return nil
 }
 
 func drop[T any, K ~string](ctx context.Context, w *writer, t table[T], key K) error {
-	_, err := w.exec(ctx, t.deletion(), string(key))
+	_, err := w.exec(ctx, "drop "+t.name, t.deletion, string(key))
 	return explainDrop(fmt.Sprintf("delete %s %q", t.noun, key), err)
 }
 
@@ -189,7 +190,7 @@ func void[T any](ctx context.Context, w *writer, t table[T], id gym.ID, v gym.Vo
 	if err != nil {
 		return fmt.Errorf("%s: %w", what, err)
 	}
-	done, err := w.exec(ctx, t.voiding(), at, v.Reason, string(id))
+	done, err := w.exec(ctx, "void "+t.name, t.voiding, at, v.Reason, string(id))
 	if err != nil {
 		return explainRow(what, err)
 	}
