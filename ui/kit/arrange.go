@@ -90,7 +90,7 @@ func (l line) set(o fyne.CanvasObject, at, length float32, size fyne.Size) {
 	switch {
 	case l.down:
 		put(o, 0, at, size.Width, length)
-	case isFill(o):
+	case isFill(o), isFull(o):
 		put(o, at, 0, length, size.Height)
 	default:
 		height := min(o.MinSize().Height, size.Height)
@@ -98,12 +98,16 @@ func (l line) set(o fyne.CanvasObject, at, length float32, size fyne.Size) {
 	}
 }
 
-func isFill(o fyne.CanvasObject) bool {
+func isFill(o fyne.CanvasObject) bool { return hasLayout[fillLayout](o) }
+
+func isFull(o fyne.CanvasObject) bool { return hasLayout[fullLayout](o) }
+
+func hasLayout[L fyne.Layout](o fyne.CanvasObject) bool {
 	c, ok := o.(*fyne.Container)
 	if !ok {
 		return false
 	}
-	_, ok = c.Layout.(fillLayout)
+	_, ok = c.Layout.(L)
 	return ok
 }
 
@@ -117,6 +121,9 @@ func (fillLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 		put(o, 0, 0, size.Width, size.Height)
 	}
 }
+
+// fullLayout is fillLayout that takes no more width than it needs.
+type fullLayout struct{ fillLayout }
 
 // equalLayout divides the width; hidden objects take none.
 type equalLayout float32

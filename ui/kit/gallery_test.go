@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 
@@ -54,6 +55,7 @@ var pages = map[string]page{
 		uitest.Tap(t, w, "Ines Halvorsen")
 		uitest.Hover(t, w, "Cleo Ito")
 	}},
+	"floor": {content: floorPage},
 	"question": {content: fieldsPage, then: func(t *testing.T, w *uitest.Window) {
 		kit.Ask(w.Canvas(), kit.Question{
 			Title: "Void this result?", Text: "The result stays in the history and is marked void. Records that rested on it fall back to the result before.",
@@ -148,7 +150,7 @@ func listPage(*testing.T) fyne.CanvasObject {
 		kit.Rows{Len: func() int { return 0 }, Cell: nil})
 	none.Empty = "No results yet. Type 5x142.5 above and press Return to enter the first."
 	side := kit.Wide(320, kit.NewCard("Results", kit.Tall(240, kit.NewPanel(none))))
-	body := kit.Row(look.Gap4, kit.Fill(kit.NewPanel(l)), side)
+	body := kit.Row(look.Gap4, kit.Fill(kit.NewPanel(l)), kit.Full(side))
 	return kit.Room("Roster", kit.Column(look.Gap3, kit.Row(look.Gap2, kit.Wide(320, kit.NewSearch("Find by name")),
 		kit.NewSegmented(append([]string{"All"}, tracks...), 0, nil)), kit.Fill(body)),
 		kit.NewButton("Import", nil), kit.NewButton("Add athlete", nil).Primary().Key("A"))
@@ -176,4 +178,55 @@ func rosterCell(row, col int) kit.Cell {
 		return kit.Cell{Text: fmt.Sprintf("%d.5 kg", 90+row%80)}
 	}
 	return kit.Cell{Text: fmt.Sprintf("%d of 12", row%13)}
+}
+
+// climb is a climb of nine rungs in twenty minutes, common practice.
+func climb() []kit.Rung {
+	minute := func(m float64) time.Duration { return time.Duration(m * float64(time.Minute)) }
+	r := func(from, to float64, percent, reps string, z kit.Zone) kit.Rung {
+		return kit.Rung{Start: minute(from), End: minute(to), Percent: percent, Reps: reps, Zone: z}
+	}
+	return []kit.Rung{
+		r(0, 1, "30 %", "× 5", kit.Light), r(1, 2, "50 %", "× 3", kit.Light), r(2, 4, "60 %", "× 5", kit.Working),
+		r(4, 6, "70 %", "× 5", kit.Working), r(6, 8, "80 %", "× 2", kit.Working), r(8, 11, "90 %", "× 1", kit.Top),
+		r(11, 14, "95 %", "× 1", kit.Top), r(14, 17, "98 %", "× 1", kit.Top), r(17, 20, "102 %", "× 5", kit.Top),
+	}
+}
+
+func discs(sport bool, kg ...float64) (all []kit.PlateDisc) {
+	for _, m := range kg {
+		all = append(all, kit.DiscOf(mass.Of(m, mass.KG), mass.KG, m >= 10, sport))
+	}
+	return all
+}
+
+func floorPage(*testing.T) fyne.CanvasObject {
+	strip := func(now time.Duration) *kit.RungStrip {
+		s := kit.NewRungStrip()
+		s.Set(climb())
+		s.SetNow(now)
+		return s
+	}
+	picture := func(w, h float32, sport bool, kg ...float64) fyne.CanvasObject {
+		p := kit.NewPlatePicture(w, h)
+		d := discs(sport, kg...)
+		if len(d) > 1 && !sport {
+			d[len(d)-1].New = true
+		}
+		p.Set("20 kg", d)
+		return p
+	}
+	big := kit.NewDigits(120)
+	big.Set("09:12", look.Text)
+	left := kit.Column(look.Gap4,
+		kit.NewCard("Before the start", strip(-1)),
+		kit.NewCard("In the ninth minute", kit.Column(look.Gap4, kit.Tall(150, big), kit.Tall(180, strip(552*time.Second)))),
+	)
+	right := kit.Column(look.Gap4,
+		kit.NewCard("Sport colours", picture(400, 160, true, 25, 25, 20, 15, 10, 5, 2.5, 1, 0.5)),
+		kit.NewCard("The theme's own", picture(400, 160, false, 25, 20, 2.5, 1.25)),
+		kit.NewCard("In a row", kit.Column(look.Gap2, picture(240, 44, false, 25, 25, 10, 2.5), picture(240, 44, true, 20, 5, 1.25),
+			picture(120, 44, false, 25, 25, 25, 25, 20, 10, 5, 2.5, 1.25), picture(240, 44, false))),
+	)
+	return kit.Room("Floor", kit.Row(look.Gap6, kit.Fill(left), kit.Full(kit.Wide(480, right))))
 }

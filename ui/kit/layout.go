@@ -24,6 +24,10 @@ func Row(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
 // of them share it. Fill() alone is an empty stretch.
 func Fill(object ...fyne.CanvasObject) *fyne.Container { return container.New(fillLayout{}, object...) }
 
+// Full wraps an object that stands in a [Row] as wide as it needs, but over the
+// whole height, such as a card beside a list.
+func Full(object fyne.CanvasObject) *fyne.Container { return container.New(fullLayout{}, object) }
+
 // Equal sets objects side by side, all of the same width and height.
 func Equal(gap float32, objects ...fyne.CanvasObject) *fyne.Container {
 	return container.New(equalLayout(gap), objects...)

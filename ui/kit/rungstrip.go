@@ -1,0 +1,144 @@
+package kit
+
+import (
+	"fmt"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Rung is one timed set of a climb, as a strip shows it.
+type Rung struct {
+	Start, End time.Duration // from the start of the clock
+	Percent    string        // "70 %"
+	Reps       string        // "× 3"
+	Zone       Zone
+}
+
+// RungStrip draws a climb in time: every rung as wide as it is long, with its
+// zone as a colour and a shape, the present rung marked, and a bar that runs.
+// Everything grows with the height it is given, so a wall can use it, too.
+type RungStrip struct {
+	widget.BaseWidget
+	// OnChosen, if not nil, hears which rung was tapped.
+	OnChosen func(rung int)
+
+	rungs   []Rung
+	now     time.Duration
+	present int
+	over    int
+	drawn   []*rungFace
+	track   *canvas.Rectangle
+	bar     *canvas.Rectangle
+	hand    *canvas.Rectangle
+	made    *drawing
+}
+
+// stripHeight is the least height of a strip; its sizes are set for it.
+const stripHeight = 104
+
+// NewRungStrip returns an empty strip.
+func NewRungStrip() *RungStrip {
+	s := &RungStrip{now: -1, present: -1, over: -1}
+	s.ExtendBaseWidget(s)
+	return s
+}
+
+// Set shows a climb. The rungs must follow each other in time.
+func (s *RungStrip) Set(rungs []Rung) {
+	s.rungs = rungs
+	s.present = s.at(s.now)
+	s.Refresh()
+}
+
+// SetNow moves the bar to a time on the climb's clock; before 0 nothing is
+// marked. It may be called at every tick.
+func (s *RungStrip) SetNow(now time.Duration) {
+	if s.now == now {
+		return
+	}
+	s.now = now
+	if present := s.at(now); present != s.present {
+		s.present = present
+		s.Refresh()
+		return
+	}
+	if s.made != nil {
+		s.placeBar(s.Size())
+		canvas.Refresh(s)
+	}
+}
+
+// Present returns the number of the rung that is on, or −1.
+func (s *RungStrip) Present() int { return s.present }
+
+// at is the rung at a time on the clock, or −1.
+func (s *RungStrip) at(now time.Duration) int {
+	for i, r := range s.rungs {
+		if now >= r.Start && now < r.End {
+			return i
+		}
+	}
+	return -1
+}
+
+func (s *RungStrip) length() time.Duration {
+	if len(s.rungs) == 0 {
+		return 0
+	}
+	return s.rungs[len(s.rungs)-1].End
+}
+
+// x is the place of a time on a strip of a width.
+func (s *RungStrip) x(at time.Duration, width float32) float32 {
+	if s.length() == 0 {
+		return 0
+	}
+	return width * float32(at) / float32(s.length())
+}
+
+// Tapped implements fyne.Tappable.
+func (s *RungStrip) Tapped(e *fyne.PointEvent) {
+	if i := s.under(e.Position.X); i >= 0 && s.OnChosen != nil {
+		s.OnChosen(i)
+	}
+}
+
+// MouseIn implements desktop.Hoverable.
+func (s *RungStrip) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
+
+// MouseMoved implements desktop.Hoverable: a rung tells what it is in full, for
+// those that are too narrow to say it.
+func (s *RungStrip) MouseMoved(e *desktop.MouseEvent) {
+	i := s.under(e.Position.X)
+	if i == s.over {
+		return
+	}
+	s.over = i
+	hideTip(s)
+	if i >= 0 {
+		r := s.rungs[i]
+		showTip(s.drawn[i].ground, fmt.Sprintf("%s–%s  %s %s, %s", clock(r.Start), clock(r.End), r.Percent, r.Reps, r.Zone.Shape()))
+	}
+}
+
+// MouseOut implements desktop.Hoverable.
+func (s *RungStrip) MouseOut() {
+	s.over = -1
+	hideTip(s)
+}
+
+func (s *RungStrip) under(x float32) int {
+	if s.Size().Width == 0 {
+		return -1
+	}
+	return s.at(time.Duration(float64(s.length()) * float64(x/s.Size().Width)))
+}
+
+// clock writes a time as minutes and seconds.
+func clock(d time.Duration) string {
+	return fmt.Sprintf("%d:%02d", int(d.Minutes()), int(d.Seconds())%60)
+}
