@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"windlass/internal/day"
 )
 
 // why says in a few sentences what became of the track's week.
@@ -39,9 +37,9 @@ func (p *puzzle) whyDropped(w Week) string {
 	case p.ask.Free == 0 && len(p.hand) == 0:
 		return "No weekday is free, so nothing fits: " + lost + "."
 	case p.ask.Want > 0 && len(w.Days) >= p.ask.Want:
-		return fmt.Sprintf("Left out, because %s are wanted: %s.", count(p.ask.Want, "day"), lost)
+		return fmt.Sprintf("Left out, to keep to %s: %s.", count(p.ask.Want, "day"), lost)
 	case len(p.best) == len(p.free):
-		return fmt.Sprintf("Left out, because only %s are free: %s.", p.ask.Free|handDays(p.hand), lost)
+		return "Left out, because no other weekday is free: " + lost + "."
 	}
 	return fmt.Sprintf("Left out, because on every weekday left it would stand beside a day for the same region: %s. %s",
 		lost, p.beside(w))
@@ -86,12 +84,4 @@ func titles(list []Session) string {
 		names[i] = s.Title
 	}
 	return strings.Join(names, ", ")
-}
-
-func handDays(hand []Placed) day.Weekdays {
-	var s day.Weekdays
-	for _, h := range hand {
-		s |= day.WeekdaysOf(h.On)
-	}
-	return s
 }

@@ -38,7 +38,7 @@ func makeCycle(t require.TestingT, b *gym.Book, weeks int, wave gym.WaveKind, te
 func told(found []cycle.Breach) []string {
 	var lines []string
 	for _, f := range found {
-		lines = append(lines, fmt.Sprintf("%s: %s week %d %s: %s %s", f.Rule, f.Track, f.Week, f.Weekday.Short(), f.Why, f.Mend))
+		lines = append(lines, fmt.Sprintf("%s: %s week %d weekday %d: %s %s", f.Rule, f.Track, f.Week, f.Weekday, f.Why, f.Mend))
 	}
 	return lines
 }
