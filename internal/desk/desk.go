@@ -17,6 +17,7 @@ import (
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
+	"windlass/internal/repmax"
 )
 
 // Store is what the desk needs of the file.
@@ -33,6 +34,7 @@ type Desk struct {
 	book      gym.Book
 	index     index
 	loads     loadCache
+	best      *repmax.Records // nil until somebody asks
 	undo      []step
 	redo      []step
 	listeners []func(Topic)
@@ -97,11 +99,19 @@ func (d *Desk) make(ctx context.Context, changes []gym.Change) ([]gym.Change, er
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)
 	topic := topicOf(changes)
-	if topic&AboutEquipment != 0 {
-		d.loads = loadCache{}
-	}
+	d.forget(topic)
 	for _, f := range d.listeners {
 		f(topic)
 	}
 	return back, nil
+}
+
+// forget drops what was worked out from rows that have changed.
+func (d *Desk) forget(about Topic) {
+	if about&AboutEquipment != 0 {
+		d.loads = nil
+	}
+	if about&(AboutResults|AboutCatalogue) != 0 {
+		d.best = nil
+	}
 }

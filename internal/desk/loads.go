@@ -16,11 +16,7 @@ func (d *Desk) Loads(bar string) (*plates.Loads, error) {
 	if l, ok := d.loads[bar]; ok {
 		return l, nil
 	}
-	b, ok := d.book.Equipment.Bar(bar)
-	if !ok {
-		return nil, fmt.Errorf("load a bar: the gym has no bar %q; add one in the Gym room", bar)
-	}
-	l, err := plates.NewLoads(b, d.book.Equipment.Stock)
+	l, err := loadsOfBar(d.book.Equipment, bar)
 	if err != nil {
 		return nil, err
 	}
@@ -29,6 +25,14 @@ func (d *Desk) Loads(bar string) (*plates.Loads, error) {
 	}
 	d.loads[bar] = l
 	return l, nil
+}
+
+func loadsOfBar(e gym.Equipment, bar string) (*plates.Loads, error) {
+	b, ok := e.Bar(bar)
+	if !ok {
+		return nil, fmt.Errorf("load a bar: the gym has no bar %q; add one in the Gym room", bar)
+	}
+	return plates.NewLoads(b, e.Stock)
 }
 
 // BarFor returns the bar on which an athlete does a lift: one of the lift's kind,

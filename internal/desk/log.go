@@ -1,0 +1,159 @@
+package desk
+
+import (
+	"fmt"
+	"strings"
+
+	"windlass/internal/climb"
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+)
+
+// Proposal is a lifter's row on the sheet of results.
+type Proposal struct {
+	Lifter  gym.Lifter
+	Outcome climb.Outcome
+	Verdict climb.Verdict // of the outcome's load; zero where nothing counts
+	Text    string        // prefilled, as gym.ParseEffort reads it; empty where nothing counts
+	Logged  gym.Result    // zero until it is logged
+}
+
+// Proposals returns a row for every lifter of a class who has a lift.
+func (d *Desk) Proposals(c gym.Class) []Proposal {
+	var rows []Proposal
+	for _, l := range c.Lifters {
+		if l.Lift == "" {
+			continue
+		}
+		rows = append(rows, d.proposal(c, l))
+	}
+	return rows
+}
+
+func (d *Desk) proposal(c gym.Class, l gym.Lifter) Proposal {
+	p := Proposal{Lifter: l, Outcome: climb.Outcome{Kind: climb.Nothing}}
+	if path, err := d.Path(c, l); err == nil {
+		p.Outcome = path.Outcome
+	}
+	a, _ := d.Athlete(l.Athlete)
+	load := p.Outcome.Load
+	if p.Logged = d.result(l.Result); p.Logged.ID != "" {
+		load = p.Logged.Load
+	}
+	if load > 0 && (p.Outcome.Kind == climb.Counts || p.Logged.ID != "") {
+		p.Text = gym.Effort{Reps: l.Reps, Load: load, Unit: a.Unit}.String()
+		p.Verdict = d.verdict(c, l, load)
+	}
+	return p
+}
+
+// verdict weighs a load against the record as it stood before this class logged
+// one for the lifter.
+func (d *Desk) verdict(c gym.Class, l gym.Lifter, load mass.Mass) climb.Verdict {
+	a, _ := d.Athlete(l.Athlete)
+	record, source := l.Base, l.Source
+	for _, r := range d.Results(l.Athlete) {
+		if r.Void == nil && r.ID != l.Result && r.Lift == l.Lift && r.Reps == l.Reps && (source == gym.Estimate || source == "" || r.Load > record) {
+			record, source = r.Load, r.Source
+		}
+	}
+	return climb.Judge(load, record, source, c.Climb.HeavyLine, a.Unit)
+}
+
+func (d *Desk) result(id gym.ID) gym.Result {
+	if id == "" {
+		return gym.Result{}
+	}
+	for i := len(d.book.Results) - 1; i >= 0; i-- {
+		if d.book.Results[i].ID == id {
+			return d.book.Results[i]
+		}
+	}
+	return gym.Result{}
+}
+
+// LogResult keeps a lifter's result of the day, such as "3x142.5", or a load
+// alone. What was logged for the lifter before in this class is voided. It says
+// whether the record rose, and why or why not.
+func (d *Desk) LogResult(class, athlete gym.ID, text string) (climb.Verdict, error) {
+	c, ok := d.Class(class)
+	if !ok {
+		return climb.Verdict{}, fmt.Errorf("log result: there is no such class")
+	}
+	l, err := lifter(&c, athlete)
+	if err != nil {
+		return climb.Verdict{}, fmt.Errorf("log result: %w", err)
+	}
+	r, err := d.readResult(c, *l, text)
+	if err != nil {
+		return climb.Verdict{}, err
+	}
+	verdict := d.verdict(c, *l, r.Load)
+	a, _ := d.Athlete(athlete)
+	changes := d.replacing(*l, gym.AddResult{Result: r})
+	put, err := d.edited("log result", class, func(c *gym.Class) error {
+		l, err := lifter(c, athlete)
+		if err == nil {
+			l.Result, l.Missed = r.ID, false
+		}
+		return err
+	})
+	if err != nil {
+		return climb.Verdict{}, err
+	}
+	return verdict, d.do("log "+gym.Effort{Reps: r.Reps, Load: r.Load, Unit: r.Unit}.String()+" for "+a.Name,
+		append(changes, gym.PutClass{Class: put})...)
+}
+
+func (d *Desk) readResult(c gym.Class, l gym.Lifter, text string) (gym.Result, error) {
+	a, _ := d.Athlete(l.Athlete)
+	text = strings.TrimSpace(text)
+	if !strings.ContainsAny(text, "x×*@") {
+		text = fmt.Sprintf("%dx%s", l.Reps, text)
+	}
+	effort, err := gym.ParseEffort(text, a.Unit)
+	if err != nil {
+		return gym.Result{}, err
+	}
+	if effort.Reps != l.Reps {
+		return gym.Result{}, fmt.Errorf("log %q: today counts %s, not %d; enter another rep max in the athlete's record", text, count(l.Reps, "rep"), effort.Reps)
+	}
+	r := gym.Result{
+		ID: d.NewID(), Athlete: l.Athlete, Lift: l.Lift, Reps: l.Reps, Load: effort.Load, Unit: effort.Unit,
+		On: c.On, Source: gym.Tested, Class: c.ID, Made: d.now(),
+	}
+	return r, r.Valid()
+}
+
+// replacing voids what the lifter logged before, ahead of a change.
+func (d *Desk) replacing(l gym.Lifter, then ...gym.Change) []gym.Change {
+	if before := d.result(l.Result); before.ID != "" && before.Void == nil {
+		void := gym.VoidResult{ID: before.ID, Void: gym.Void{At: d.now(), Reason: "entered again in class"}}
+		return append([]gym.Change{void}, then...)
+	}
+	return then
+}
+
+// LogNothing notes that no set of a lifter counted.
+func (d *Desk) LogNothing(class, athlete gym.ID) error {
+	c, ok := d.Class(class)
+	if !ok {
+		return fmt.Errorf("log a miss: there is no such class")
+	}
+	l, err := lifter(&c, athlete)
+	if err != nil {
+		return fmt.Errorf("log a miss: %w", err)
+	}
+	changes := d.replacing(*l)
+	put, err := d.edited("log a miss", class, func(c *gym.Class) error {
+		l, err := lifter(c, athlete)
+		if err == nil {
+			l.Result, l.Missed = "", true
+		}
+		return err
+	})
+	if err != nil {
+		return err
+	}
+	return d.do("log that nothing counted", append(changes, gym.PutClass{Class: put})...)
+}
