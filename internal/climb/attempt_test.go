@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"windlass/internal/climb"
+	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/plates"
 )
@@ -27,16 +28,20 @@ func TestAttempt(t *testing.T) {
 		{"equally near: the lighter", 101, climb.Whole{kg(100), kg(100.5), kg(101.5)}, climb.Attempt{Load: kg(100.5)}, ""},
 		{"100 % still beats the record", 100, climb.Whole{kg(100), kg(101), kg(102)}, climb.Attempt{Load: kg(101)}, ""},
 		{
-			"nothing within: over the ceiling, and it says so; 100 + 2×1 kg", 102, climb.Whole{kg(95), kg(100), kg(105)},
+			"nothing within: over the ceiling, and it says so; 100 + 2×1 kg", 102,
+			climb.Whole{kg(95), kg(100), kg(105)},
 			climb.Attempt{Load: kg(105), Over: 3, Lacks: kg(1)},
 			"The lightest load over the record is 105 kg, over the ceiling by 3.0 %. A pair of 1 kg would mend it.",
 		},
 		{
-			"nothing over the record; 80 + 2×10 is not over it, and no other pair is sold", 102, climb.Whole{kg(80)},
-			climb.Attempt{Load: kg(80), Short: true}, "The gym cannot load more than the record: 80 kg is its heaviest.",
+			"nothing over the record; 80 + 2×10 is not over it, and no other pair is sold", 102,
+			climb.Whole{kg(80)},
+			climb.Attempt{Load: kg(80), Short: true},
+			"The gym cannot load more than the record: 80 kg is its heaviest.",
 		},
 		{
-			"nothing over the record; 97.5 + 2×2 kg", 102, climb.Whole{kg(97.5)},
+			"nothing over the record; 97.5 + 2×2 kg", 102,
+			climb.Whole{kg(97.5)},
 			climb.Attempt{Load: kg(97.5), Short: true, Lacks: kg(2)},
 			"The gym cannot load more than the record: 97.5 kg is its heaviest. A pair of 2 kg would mend it.",
 		},
@@ -86,4 +91,16 @@ func TestAttemptOnRealPlates(t *testing.T) {
 	assert.Equal(t, kg(62.5), p.Attempt.Load)
 	assert.InDelta(t, 100*62.5/60-102, p.Attempt.Over, 1e-9)
 	assert.Equal(t, kg(0.5), p.Attempt.Lacks, "61 kg is within 61.2")
+}
+
+// A rung at 109 % whose nearest load is over the ceiling of 110 must not stand in
+// the way of an attempt within it.
+func TestRungsFromTheRecordOnStayUnderTheCeiling(t *testing.T) {
+	plan := gym.ClimbPlan{Name: "steep", HeavyLine: 90, Ceiling: 110, Rungs: []gym.Rung{
+		{At: 0, Until: 60, Percent: 109, Reps: 1, Zone: gym.WorkingZone},
+		{At: 60, Until: 120, Percent: 110, Zone: gym.TopZone},
+	}}
+	p := build(t, plan, gym.Lifter{Reps: 5, Base: kg(100)}, rig(climb.Whole{kg(101), kg(112)}))
+	assert.Equal(t, "101x1 101x5", line(p))
+	assert.True(t, p.Attempt.Honest())
 }

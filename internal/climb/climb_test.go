@@ -2,8 +2,9 @@ package climb_test
 
 import (
 	"fmt"
-	"github.com/stretchr/testify/require"
 	"strings"
+
+	"github.com/stretchr/testify/require"
 
 	"windlass/internal/climb"
 	"windlass/internal/gym"

@@ -3,6 +3,7 @@ package climb
 import (
 	"bytes"
 	"encoding/csv"
+	"errors"
 	"fmt"
 	"io"
 	"strconv"
@@ -72,9 +73,9 @@ func table(from io.Reader) ([]row, rune, error) {
 	reader.Comma, reader.FieldsPerRecord, reader.TrimLeadingSpace = comma, -1, comma != '\t'
 	head, err := reader.Read()
 	if err != nil {
-		return nil, 0, fmt.Errorf("%w: the header cannot be read (%v); begin with %s", ErrPlan, err, header)
+		return nil, 0, fmt.Errorf("%w: the header cannot be read (%s); begin with %s", ErrPlan, err.Error(), header)
 	}
-	order, err := order(head)
+	order, err := readHeader(head)
 	if err != nil {
 		return nil, 0, err
 	}
@@ -94,8 +95,8 @@ func separator(text []byte) rune {
 	return ','
 }
 
-// order reads the header: every column once and no other.
-func order(head []string) ([]string, error) {
+// readHeader returns the names of the columns: every one once and no other.
+func readHeader(head []string) ([]string, error) {
 	seen := map[string]bool{}
 	var order []string
 	for _, field := range head {
@@ -118,11 +119,11 @@ func rowsOf(reader *csv.Reader, order []string) ([]row, error) {
 	var rows []row
 	for {
 		fields, err := reader.Read()
-		if err == io.EOF {
+		if errors.Is(err, io.EOF) {
 			return rows, nil
 		}
 		if err != nil {
-			return nil, fmt.Errorf("%w: %v", ErrPlan, err)
+			return nil, fmt.Errorf("%w: %s", ErrPlan, err.Error())
 		}
 		line, _ := reader.FieldPos(0)
 		if strings.TrimSpace(strings.Join(fields, "")) == "" {

@@ -49,12 +49,9 @@ func parsePercent(text string, comma rune) (float64, error) {
 	whole, fraction, point := strings.Cut(number, ".")
 	_, okWhole := digits(whole, 3)
 	_, okFraction := digits(fraction, 6)
-	if !okWhole || point && !okFraction {
-		return 0, fmt.Errorf("%w: percentage %q is not a number; write one like 62.5", ErrPlan, text)
-	}
 	percent, err := strconv.ParseFloat(number, 64)
-	if err != nil {
-		return 0, fmt.Errorf("%w: percentage %q: %v", ErrPlan, text, err)
+	if err != nil || !okWhole || point && !okFraction {
+		return 0, fmt.Errorf("%w: percentage %q is not a number; write one like 62.5", ErrPlan, text)
 	}
 	return percent, nil
 }

@@ -32,24 +32,51 @@ func TestCard(t *testing.T) {
 		loads []float64
 		from  []int // 0 for a known number
 	}{
-		{"all known: nothing is touched", known(result("1", 1, kg(141), 1), result("3", 3, kg(131), 1), result("5", 5, kg(120.3), 1)),
-			[]float64{120.3, 131, 141}, []int{0, 0, 0}},
-		{"from the 1RM: 130.5 and 139.5, rounded down", known(result("1", 1, kg(150), 1)),
-			[]float64{130, 137.5, 150}, []int{1, 1, 0}},
-		{"from the 5RM: 100/0.87×0.93 = 106.9 and 114.9", known(result("5", 5, kg(100), 1)),
-			[]float64{100, 105, 112.5}, []int{0, 5, 5}},
-		{"an estimate on a plate is not rounded away", known(result("1", 1, kg(100), 1)),
-			[]float64{85, 92.5, 100}, []int{1, 1, 0}},
-		{"the 3 stands nearer to the 1 than the 5 does", known(result("3", 3, kg(93), 1), result("5", 5, kg(80), 1)),
-			[]float64{80, 93, 100}, []int{0, 0, 3}},
-		{"equally near: the heavier estimate, 95.5/0.87×0.93 = 102.1, but not over the 1RM", known(result("1", 1, kg(100), 1), result("5", 5, kg(95.5), 1)),
-			[]float64{95.5, 100, 100}, []int{0, 5, 0}},
-		{"equally near: the heavier estimate is the 1RM's", known(result("1", 1, kg(100), 1), result("5", 5, kg(80), 1)),
-			[]float64{80, 92.5, 100}, []int{0, 1, 0}},
-		{"a record for more reps is proof: 78×0.93 = 72.5 is under it", known(result("1", 1, kg(78), 1), result("4", 4, kg(76), 1)),
-			[]float64{72.5, 77.5, 78}, []int{4, 4, 0}},
-		{"out of the curve's reach: nothing", known(result("15", 15, kg(60), 1)),
-			[]float64{0, 0, 0}, []int{0, 0, 0}},
+		{
+			"all known: nothing is touched", known(result("1", 1, kg(141), 1), result("3", 3, kg(131), 1), result("5", 5, kg(120.3), 1)),
+			[]float64{120.3, 131, 141},
+			[]int{0, 0, 0},
+		},
+		{
+			"from the 1RM: 130.5 and 139.5, rounded down", known(result("1", 1, kg(150), 1)),
+			[]float64{130, 137.5, 150},
+			[]int{1, 1, 0},
+		},
+		{
+			"from the 5RM: 100/0.87×0.93 = 106.9 and 114.9", known(result("5", 5, kg(100), 1)),
+			[]float64{100, 105, 112.5},
+			[]int{0, 5, 5},
+		},
+		{
+			"an estimate on a plate is not rounded away", known(result("1", 1, kg(100), 1)),
+			[]float64{85, 92.5, 100},
+			[]int{1, 1, 0},
+		},
+		{
+			"the 3 stands nearer to the 1 than the 5 does", known(result("3", 3, kg(93), 1), result("5", 5, kg(80), 1)),
+			[]float64{80, 93, 100},
+			[]int{0, 0, 3},
+		},
+		{
+			"equally near: the heavier estimate, 95.5/0.87×0.93 = 102.1, but not over the 1RM", known(result("1", 1, kg(100), 1), result("5", 5, kg(95.5), 1)),
+			[]float64{95.5, 100, 100},
+			[]int{0, 5, 0},
+		},
+		{
+			"equally near: the heavier estimate is the 1RM's", known(result("1", 1, kg(100), 1), result("5", 5, kg(80), 1)),
+			[]float64{80, 92.5, 100},
+			[]int{0, 1, 0},
+		},
+		{
+			"a record for more reps is proof: 78×0.93 = 72.5 is under it", known(result("1", 1, kg(78), 1), result("4", 4, kg(76), 1)),
+			[]float64{72.5, 77.5, 78},
+			[]int{4, 4, 0},
+		},
+		{
+			"out of the curve's reach: nothing", known(result("15", 15, kg(60), 1)),
+			[]float64{0, 0, 0},
+			[]int{0, 0, 0},
+		},
 		{"nothing known", nil, []float64{0, 0, 0}, []int{0, 0, 0}},
 	} {
 		t.Run(row.name, func(t *testing.T) {
