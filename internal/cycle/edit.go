@@ -131,7 +131,10 @@ func guard(what string, c gym.Cycle, trained Trained, days ...At) error {
 		if _, ok := c.Plan(at.Track); !ok {
 			return fmt.Errorf("%s: the cycle %q has no such track; add the track first", what, c.Name)
 		}
-		if at.Week < 1 || at.Week > len(c.Weeks) || at.Weekday < day.Monday || at.Weekday > day.Sunday {
+		if at.Weekday < day.Monday || at.Weekday > day.Sunday {
+			return fmt.Errorf("%s: %d is not a weekday; choose 0 for Monday to 6 for Sunday", what, int(at.Weekday))
+		}
+		if at.Week < 1 || at.Week > len(c.Weeks) {
 			return fmt.Errorf("%s: week %d is not in the cycle %q; choose 1 to %d", what, at.Week, c.Name, len(c.Weeks))
 		}
 		if trained != nil && trained(at.Track, at.Week, at.Weekday) {
