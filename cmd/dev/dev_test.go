@@ -159,10 +159,11 @@ func TestGoFilesSkipsDotFolders(t *testing.T) {
 	assert.Equal(t, []string{filepath.Join(root, "a.go"), filepath.Join(root, "b", "b_test.go")}, got)
 
 	s := &shop{root: root}
-	assert.True(t, s.hasTests("b"))
-	assert.True(t, s.hasTests("b/..."))
-	assert.False(t, s.hasTests("c"))
-	assert.False(t, s.hasTests("c/..."))
+	assert.True(t, s.hasFiles("b", "_test.go"))
+	assert.True(t, s.hasFiles("b/...", "_test.go"))
+	assert.False(t, s.hasFiles(".", "_test.go"), "only below it")
+	assert.False(t, s.hasFiles("c", "_test.go"))
+	assert.False(t, s.hasFiles("c/...", "_test.go"))
 }
 
 func TestCommandLineCanBeTyped(t *testing.T) {

@@ -6,7 +6,6 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
-	"slices"
 )
 
 // The linter is pinned here and not in go.mod, where its several hundred
@@ -35,11 +34,8 @@ func (s *shop) fetchLinter(ctx context.Context) (note string, err error) {
 	if _, err := os.Stat(s.linter()); err == nil {
 		return "already built", nil
 	}
-	cmd := s.command(ctx, "go", "install", linterModule+"@"+linterVersion)
-	cmd.Env = append(slices.Clone(s.env), "GOBIN="+s.linterDir(), "CGO_ENABLED=0")
-	output, err := cmd.CombinedOutput()
-	if err != nil {
-		s.show(output)
+	env := []string{"GOBIN=" + s.linterDir(), "CGO_ENABLED=0"}
+	if err := s.quietlyWith(ctx, env, "go", "install", linterModule+"@"+linterVersion); err != nil {
 		return "", fmt.Errorf("fetch the linter golangci-lint %s: %w; check the network and GOPROXY, or leave it out with -skip-lint", linterVersion, err)
 	}
 	return "golangci-lint " + linterVersion, nil
@@ -49,5 +45,8 @@ func (s *shop) lint(ctx context.Context) (note string, err error) {
 	if _, err := os.Stat(s.linter()); err != nil {
 		return "", fmt.Errorf("lint: golangci-lint %s is not there, since fetching it failed above", linterVersion)
 	}
-	return "no finding", s.quietly(ctx, s.linter(), "run", "--color", "never", "--show-stats=false", "./...")
+	if err := s.quietly(ctx, s.linter(), "run", "--color", "never", "--show-stats=false", "./..."); err != nil {
+		return "", fmt.Errorf("%w; what is only about format is mended by: %s fmt", err, s.linter())
+	}
+	return "no finding", nil
 }

@@ -10,6 +10,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 )
@@ -108,7 +109,14 @@ func (s *shop) command(ctx context.Context, name string, args ...string) *exec.C
 
 // quietly runs a program whose output matters only when it fails.
 func (s *shop) quietly(ctx context.Context, name string, args ...string) error {
-	output, err := s.command(ctx, name, args...).CombinedOutput()
+	return s.quietlyWith(ctx, nil, name, args...)
+}
+
+// quietlyWith does so with more variables in the environment.
+func (s *shop) quietlyWith(ctx context.Context, env []string, name string, args ...string) error {
+	cmd := s.command(ctx, name, args...)
+	cmd.Env = append(slices.Clone(s.env), env...)
+	output, err := cmd.CombinedOutput()
 	if err == nil {
 		return nil
 	}
@@ -117,7 +125,6 @@ func (s *shop) quietly(ctx context.Context, name string, args ...string) error {
 }
 
 // streamed runs a program and hands each line of its output to take as it comes.
-// Standard error joins it where errors is set.
 func (s *shop) streamed(cmd *exec.Cmd, take func(line []byte)) error {
 	pipe, err := cmd.StdoutPipe()
 	if err != nil {

@@ -21,6 +21,10 @@ var raced = []struct{ pattern, why string }{
 	{"cmd/windlass", "starts the ticker, the jobs and the wall"},
 }
 
+// windowless are the packages that must build without C, so that they are tested
+// on any machine and the command line runs anywhere.
+var windowless = []string{"internal/...", "ui/...", "data/...", "assets/...", "cmd/windlassctl"}
+
 type testFlags struct {
 	skipLint, skipRace, skipTour bool
 }
@@ -63,6 +67,7 @@ func (s *shop) checkSteps(f testFlags, d **display, counts *tally) []step {
 	list = append(list,
 		step{name: "gofmt", do: s.checkFormat},
 		step{name: "go build (the first time takes some minutes, most of it Fyne's window driver)", do: s.buildAll},
+		step{name: "go build without C, for Windows", do: s.buildWindowless},
 		step{name: "go vet", do: func(ctx context.Context) (string, error) { return "", s.quietly(ctx, "go", "vet", "./...") }},
 	)
 	if !f.skipLint {
@@ -97,6 +102,21 @@ func (s *shop) buildAll(ctx context.Context) (string, error) {
 	return "", s.buildProgram(ctx)
 }
 
+// buildWindowless builds for another system than most of us sit at, which also
+// finds a package that took to Fyne's window driver.
+func (s *shop) buildWindowless(ctx context.Context) (string, error) {
+	args := []string{"build"}
+	for _, pattern := range windowless {
+		if s.hasFiles(pattern, ".go") {
+			args = append(args, "./"+pattern)
+		}
+	}
+	if len(args) == 1 {
+		return "none of its packages is there yet", nil
+	}
+	return "", s.quietlyWith(ctx, []string{"GOOS=windows", "CGO_ENABLED=0"}, "go", args...)
+}
+
 // goTest runs tests and tells of each package as it ends.
 func (s *shop) goTest(ctx context.Context, counts *tally, args ...string) (string, error) {
 	cmd := s.command(ctx, "go", append([]string{"test", "-json", "-timeout", "20m"}, args...)...)
@@ -119,7 +139,7 @@ func (s *shop) goTest(ctx context.Context, counts *tally, args ...string) (strin
 func (s *shop) raceTest(ctx context.Context, counts *tally) (string, error) {
 	args := []string{"-race"}
 	for _, r := range raced {
-		if s.hasTests(r.pattern) {
+		if s.hasFiles(r.pattern, "_test.go") {
 			s.out.printf("      %s: %s", r.pattern, r.why)
 			args = append(args, "./"+r.pattern)
 		}
@@ -130,16 +150,13 @@ func (s *shop) raceTest(ctx context.Context, counts *tally) (string, error) {
 	return s.goTest(ctx, counts, args...)
 }
 
-// hasTests tells whether a package, or with /... any below it, has a test file.
-func (s *shop) hasTests(pattern string) bool {
+// hasFiles tells whether a package, or with /... any below it, has a file whose
+// name ends so.
+func (s *shop) hasFiles(pattern, end string) bool {
 	dir, below := strings.CutSuffix(pattern, "/...")
-	if !below {
-		files, _ := filepath.Glob(s.path(dir, "*_test.go"))
-		return len(files) > 0
-	}
 	files, _ := goFiles(s.path(dir))
 	for _, file := range files {
-		if strings.HasSuffix(file, "_test.go") {
+		if strings.HasSuffix(file, end) && (below || filepath.Dir(file) == s.path(dir)) {
 			return true
 		}
 	}
