@@ -90,8 +90,20 @@ type best struct {
 	importance, moved int
 }
 
+// awayCost weighs a session away from the track's own weekday: one main day more
+// than any number of others.
+func awayCost(s cycle.Session, on day.Weekday) int {
+	switch {
+	case on == s.Plan:
+		return 0
+	case s.Kind == gym.MainDay:
+		return 100
+	}
+	return 1
+}
+
 // bruteForce returns, for every number of sessions that can stand, the best sum
-// of importance and then the fewest moved days.
+// of importance and then the least cost of moved days.
 func bruteForce(list []cycle.Session, free day.Weekdays, weight []int) []best {
 	found := make([]best, len(list)+1)
 	every(len(list), func(w wish) {
@@ -103,9 +115,7 @@ func bruteForce(list []cycle.Session, free day.Weekdays, weight []int) []best {
 		for i, d := range w.onto {
 			if d >= 0 {
 				sum += weight[i]
-				if day.Weekday(d) != list[i].Plan {
-					away++
-				}
+				away += awayCost(list[i], day.Weekday(d))
 			}
 		}
 		if !b.found || sum > b.importance || (sum == b.importance && away < b.moved) {
@@ -133,9 +143,7 @@ func checkArrange(t require.TestingT, ask cycle.Ask, weight []int, all []best) {
 				require.Equal(t, s, p.Session)
 				onto[i] = int(p.On)
 				sum += weight[i]
-				if p.On != s.Plan {
-					away++
-				}
+				away += awayCost(s, p.On)
 			}
 		}
 	}

@@ -5,18 +5,22 @@ import (
 	"slices"
 
 	"windlass/internal/day"
+	"windlass/internal/gym"
 )
 
 // score says how good a week is among those with the same sessions.
 type score struct {
-	moved   int // sessions away from the track's own weekday
+	main    int // main days away from the track's own weekday
+	moved   int // sessions of any kind away from it
 	gap     int // least days between two sessions for one region, round the week
 	swapped int // pairs of sessions out of the track's order
 }
 
 // better compares two scores; equal ones are not better.
 func (s score) better(t score) bool {
-	return cmp.Or(cmp.Compare(s.moved, t.moved), cmp.Compare(t.gap, s.gap), cmp.Compare(s.swapped, t.swapped)) < 0
+	return cmp.Or(
+		cmp.Compare(s.main, t.main), cmp.Compare(s.moved, t.moved), cmp.Compare(t.gap, s.gap), cmp.Compare(s.swapped, t.swapped),
+	) < 0
 }
 
 // weigh keeps the present assignment if it is better than every earlier one. The
@@ -26,6 +30,9 @@ func (p *puzzle) weigh() {
 	for i, d := range p.days {
 		if d != p.keep[i].Plan {
 			s.moved++
+			if p.keep[i].Kind == gym.MainDay {
+				s.main++
+			}
 		}
 		for _, earlier := range p.days[:i] {
 			if earlier > d {
