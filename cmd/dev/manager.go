@@ -125,7 +125,12 @@ func (h host) advice(missing []need) string {
 	return byHand(m, missing)
 }
 
-// byHand is the line to type as the one who may install.
+// byHand is the line to type as the one who may install. It fetches the lists
+// first, since a bare machine has none.
 func byHand(m manager, missing []need) string {
-	return commandLine(m.name, append(m.install[:len(m.install):len(m.install)], packagesFor(m, missing)...))
+	line := commandLine(m.name, append(slices.Clone(m.install), packagesFor(m, missing)...))
+	if m.refresh == nil {
+		return line
+	}
+	return commandLine(m.name, m.refresh) + " && " + line
 }

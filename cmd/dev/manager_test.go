@@ -78,8 +78,8 @@ func TestAdviceIsALineToType(t *testing.T) {
 		"apt-get": {"openbox"}, "pacman": {"openbox"},
 	}}}
 
-	assert.Equal(t, "pacman -S --needed --noconfirm openbox", hostWith("pacman").advice(missing))
-	assert.Contains(t, hostWith().advice(missing), "what Debian installs with: apt-get install -y")
+	assert.Equal(t, "pacman -Sy && pacman -S --needed --noconfirm openbox", hostWith("pacman").advice(missing))
+	assert.Contains(t, hostWith().advice(missing), "what Debian installs with: apt-get update && apt-get install -y")
 	assert.Equal(t, "xcode-select --install", host{os: "darwin"}.advice(missing))
 	assert.Contains(t, host{os: "windows"}.advice(missing), "gcc")
 }
