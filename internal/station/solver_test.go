@@ -7,6 +7,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"windlass/internal/mass"
+	"windlass/internal/plates"
 )
 
 func TestSolveAgainstEverySeat(t *testing.T) {
@@ -54,4 +57,83 @@ func TestSearchIsNearlyAlwaysBest(t *testing.T) {
 	}
 	t.Logf("best in %d of 100", best)
 	assert.GreaterOrEqual(t, best, 90)
+}
+
+func TestSolveKeepsTheStrongAndTheLightApart(t *testing.T) {
+	solver := room(t, 2, 2, 120, 120)
+	var lifters []Lifter
+	for _, top := range []float64{40, 80, 45, 85} {
+		lifters = append(lifters, Lifter{Bar: "20", Seat: None, Sets: []Set{{kg(top - 20), 5}, {kg(top), 3}}})
+	}
+	plan, err := solver.Solve(lifters)
+	require.NoError(t, err)
+	assert.True(t, plan.Keeps())
+	assert.Equal(t, plan.Seats[0], plan.Seats[2])
+	assert.Equal(t, plan.Seats[1], plan.Seats[3])
+	assert.NotEqual(t, plan.Seats[0], plan.Seats[1])
+}
+
+func TestImproveAndJoinAgainstSolve(t *testing.T) {
+	for seed := range uint64(30) {
+		b := randomClass(t, seed, 8, 3, 3)
+		solver := b.solver(t)
+		solved, err := solver.Solve(b.lifters)
+		require.NoError(t, err)
+
+		improved, err := solver.Improve(b.lifters)
+		require.NoError(t, err)
+		checkPlan(t, b, improved)
+		assert.False(t, planCost(improved).below(planCost(solved)))
+
+		for i, seat := range solved.Seats {
+			if !b.lifters[i].Fixed {
+				b.lifters[i].Seat = seat
+			}
+		}
+		stay, err := solver.Improve(b.lifters)
+		require.NoError(t, err)
+		assert.Equal(t, planCost(solved), planCost(stay), "nothing to trade in the best seats")
+		checkJoin(t, b, solver, solved)
+	}
+}
+
+// checkJoin takes a lifter away and lets them come back.
+func checkJoin(t *testing.T, b *brute, solver *Solver, solved Plan) {
+	const who = 3
+	if b.lifters[who].Fixed {
+		return
+	}
+	b.lifters[who].Seat = None
+	joined, err := solver.Join(b.lifters, who)
+	require.NoError(t, err)
+	checkPlan(t, b, joined)
+	for i := range b.lifters {
+		if i != who {
+			assert.Equal(t, solved.Seats[i], joined.Seats[i], "the others stay")
+		}
+	}
+	assert.False(t, planCost(solved).below(planCost(joined)), "their old seat is still there")
+}
+
+func ExampleSolver_Solve() {
+	loads, err := plates.NewLoads(plates.Bar{Key: "bar", Name: "bar", Mass: 20 * mass.Kilogram, Unit: mass.KG},
+		plates.Stock{Plates: []plates.Plate{{Mass: 20 * mass.Kilogram, Unit: mass.KG, Pairs: 3}, {Mass: 10 * mass.Kilogram, Unit: mass.KG, Pairs: 2}}})
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	rack := Station{Name: "left", Loads: loads, Places: 2}
+	other := Station{Name: "right", Loads: loads, Places: 2}
+	solver, err := New([]Station{rack, other}, []int{90}, UsualPace())
+	if err != nil {
+		fmt.Println(err)
+		return
+	}
+	var class []Lifter
+	for _, load := range []mass.Mass{60, 80, 60, 100} {
+		class = append(class, Lifter{Bar: "bar", Lift: "squat", Seat: None, Sets: []Set{{Load: load * mass.Kilogram, Reps: 5}}})
+	}
+	plan, err := solver.Solve(class)
+	fmt.Println(plan.Seats, plan.Moves, "moves", plan.Keeps(), err)
+	// Output: [1 0 1 0] 8 moves true <nil>
 }
