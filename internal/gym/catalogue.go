@@ -1,6 +1,10 @@
 package gym
 
-import "windlass/internal/mass"
+import (
+	"slices"
+
+	"windlass/internal/mass"
+)
 
 // Region is the part of the body that a lift or movement loads most.
 type Region string
@@ -73,12 +77,7 @@ type Lift struct {
 
 // Records reports whether the lift keeps a record for so many reps.
 func (l Lift) Records(reps int) bool {
-	for _, n := range l.Reps {
-		if n == reps {
-			return true
-		}
-	}
-	return false
+	return slices.Contains(l.Reps, reps)
 }
 
 // Tier is one of the three loads of a conditioning movement.
@@ -101,7 +100,15 @@ type TierLoads struct {
 
 // Of returns the load of a tier, and zero for [Below].
 func (t TierLoads) Of(tier Tier) mass.Mass {
-	return map[Tier]mass.Mass{Full: t.Full, Mid: t.Mid, Light: t.Light}[tier]
+	switch tier {
+	case Full:
+		return t.Full
+	case Mid:
+		return t.Mid
+	case Light:
+		return t.Light
+	}
+	return 0
 }
 
 // Movement is anything done in conditioning.

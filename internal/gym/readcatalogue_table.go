@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"windlass/internal/mass"
@@ -163,7 +164,13 @@ type row struct {
 	fault *fault
 }
 
-func (r *row) text(column string) string { return strings.TrimSpace(r.cells[r.at[column]]) }
+func (r *row) text(column string) string {
+	text := strings.TrimSpace(r.cells[r.at[column]])
+	if strings.ContainsFunc(text, unicode.IsControl) {
+		r.refuse(column, "%q has a line break or another sign that nobody sees; take it out", text)
+	}
+	return text
+}
 
 func (r *row) refuse(column, format string, args ...any) {
 	r.fault = firstFault(r.fault, faultf(column, format, args...))
