@@ -26,6 +26,7 @@ func TestAttempt(t *testing.T) {
 		{"a coach's own 101 is 101", 101, climb.Whole{kg(100), kg(101), kg(102)}, climb.Attempt{Load: kg(101)}, ""},
 		{"nearest to 101 within", 101, climb.Whole{kg(100), kg(100.5), kg(101.25)}, climb.Attempt{Load: kg(101.25)}, ""},
 		{"equally near: the lighter", 101, climb.Whole{kg(100), kg(100.5), kg(101.5)}, climb.Attempt{Load: kg(100.5)}, ""},
+		{"the ceiling itself is within", 101, climb.Whole{kg(100), kg(102)}, climb.Attempt{Load: kg(102)}, ""},
 		{"100 % still beats the record", 100, climb.Whole{kg(100), kg(101), kg(102)}, climb.Attempt{Load: kg(101)}, ""},
 		{
 			"nothing within: over the ceiling, and it says so; 100 + 2×1 kg", 102,

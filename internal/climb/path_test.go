@@ -85,7 +85,7 @@ func TestCallsAreHonouredLateAndCorrected(t *testing.T) {
 	l.Calls = append(l.Calls, gym.Call{Rung: 6, Kind: gym.ClimbCall})
 	assert.Equal(t, "42.5x5+ 70x3+ 85x5+ 97.5x5+ 112.5x2+ 125x1+ 132.5x1+ 137.5x1 142.5x5/137.5x5", line(build(t, nine(), l, rig(steps(2.5)))),
 		"the last call for a rung counts")
-	l.Calls = []gym.Call{{Rung: 99, Kind: gym.MissedCall}, {Rung: 5, Kind: gym.HardCall}}
+	l.Calls = []gym.Call{{Rung: -1, Kind: gym.SettleCall}, {Rung: 99, Kind: gym.MissedCall}, {Rung: 5, Kind: gym.HardCall}}
 	assert.Equal(t, "42.5x5+ 70x3+ 85x5+ 97.5x5+ 112.5x2+ 125x1+ 132.5x1 137.5x1/132.5x5 142.5x5/137.5x5", line(build(t, nine(), l, rig(steps(2.5)))),
 		"a call for a rung that is not there is none; hard means climb where there is a base")
 }
@@ -138,6 +138,11 @@ func TestRounding(t *testing.T) {
 	}
 }
 
+func TestEquallyNearTakesTheLighter(t *testing.T) {
+	p := build(t, nine(), lifter(t, 5, kg(137.5), ""), rig(steps(2.5)))
+	assert.Equal(t, kg(40), p.Steps[0].Load, "30 % is 41.25 kg, between 40 and 42.5")
+}
+
 func TestTopRungsReachTheHeavyLine(t *testing.T) {
 	at := func(rack climb.Whole) mass.Mass {
 		return build(t, nine(), lifter(t, 5, kg(100), ""), rig(rack)).Steps[5].Load
@@ -177,8 +182,14 @@ func TestOwes(t *testing.T) {
 			assert.Equal(t, []gym.CallKind{gym.ClimbCall, gym.SettleCall, gym.MissedCall}, kinds)
 		}
 	}
+	p = build(t, nine(), lifter(t, 5, kg(140), ""), rig(steps(2.5)))
+	_, _, ok := p.Owes(4)
+	assert.False(t, ok, "no call below the top zone")
+	rung, _, ok := p.Owes(5)
+	assert.True(t, ok)
+	assert.Equal(t, 5, rung)
 	p = build(t, nine(), lifter(t, 5, kg(140), "settle"), rig(steps(2.5)))
-	rung, _, ok := p.Owes(6)
+	rung, _, ok = p.Owes(6)
 	assert.True(t, ok, "the settle set can still be missed")
 	assert.Equal(t, 6, rung)
 	_, _, ok = p.Owes(7)
