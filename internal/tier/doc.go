@@ -1,0 +1,15 @@
+// Package tier finds the right weight for conditioning from what each athlete
+// did before.
+//
+// A [Model] is what is known about one athlete at one movement: the chance of
+// every load that it is the one a usual bout of which is held half of the time.
+// A [Standing] is the whole gym's, with what the gym's own log teaches about
+// its athletes and movements. Most callers need [Learn] and [Model.Suggest].
+//
+// The package promises that the chances come from a posterior computed on a
+// grid, without sampling, that the same log gives the same suggestion, that a
+// suggestion is a load the gym owns and never more than one implement above the
+// heaviest the athlete ever held, and that each says why in one sentence. It
+// decides nothing: an override of the coach stands, with the suggestion beside
+// it. It knows no injuries; what hurts is for the coach and a doctor to judge.
+package tier

@@ -1,0 +1,75 @@
+package tier
+
+import (
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+)
+
+func TestDecide(t *testing.T) {
+	const swing = gym.MovementKey("swing")
+	at := func(d int) time.Time { return time.Date(2026, 3, d, 9, 0, 0, 0, time.UTC) }
+	load := gym.Override{Movement: swing, Load: kg(12), From: march, Made: at(1)}
+	later := gym.Override{Movement: swing, Tier: gym.Full, From: march, Made: at(2)}
+	all := gym.Override{Tier: gym.Light, From: march, Made: at(3)}
+	back := gym.Override{Share: 0.7, From: march, Until: march.Add(13), Made: at(1)}
+	ended := gym.Override{Movement: swing, Load: kg(36), From: march, Until: march.Add(1), Made: at(4)}
+	void := gym.Override{Movement: swing, Load: kg(36), From: march, Made: at(4), Void: &gym.Void{}}
+	other := gym.Override{Movement: "thruster", Load: kg(36), From: march, Made: at(4)}
+	feather := gym.Override{Share: 0.1, From: march, Made: at(5)}
+	for _, row := range []struct {
+		name string
+		says []gym.Override
+		load float64
+		tier gym.Tier
+		by   int
+	}{
+		{"none", nil, 20, gym.Mid, 0},
+		{"none that holds", []gym.Override{ended, void, other}, 20, gym.Mid, 0},
+		{"a load", []gym.Override{load}, 12, gym.Below, 1},
+		{"the later one", []gym.Override{later, load}, 24, gym.Full, 1},
+		{"the movement's before all", []gym.Override{load, all}, 12, gym.Below, 1},
+		{"all in either order", []gym.Override{all, load}, 12, gym.Below, 1},
+		{"for all movements", []gym.Override{all}, 16, gym.Light, 1},
+		{"a share of the suggestion", []gym.Override{back}, 12, gym.Below, 1},      // 14 kg is not owned
+		{"a share of what was set", []gym.Override{back, later}, 16, gym.Light, 2}, // 16.8 kg
+		{"no lighter than the gym owns", []gym.Override{feather}, 8, gym.Below, 1},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			s := Suggestion{Load: kg(20), Tier: gym.Mid}
+			d := Decide(s, rack, swing, march.Add(10), row.says)
+			assert.Equal(t, kg(row.load), d.Load)
+			assert.Equal(t, row.tier, d.Tier)
+			assert.Len(t, d.By, row.by)
+			assert.Equal(t, s, d.Suggestion)
+		})
+	}
+}
+
+func TestCheckOverride(t *testing.T) {
+	good := gym.Override{Athlete: "a", Movement: "swing", Load: kg(12), Unit: mass.KG, From: march, Reason: "elbow"}
+	assert.NoError(t, CheckOverride(good))
+	for _, row := range []struct {
+		change func(*gym.Override)
+		want   string
+	}{
+		{func(o *gym.Override) { o.Athlete = "" }, "no athlete"},
+		{func(o *gym.Override) { o.Load = 0 }, "says 0 things"},
+		{func(o *gym.Override) { o.Share = 0.8 }, "says 2 things"},
+		{func(o *gym.Override) { o.Movement = "" }, "name the movement"},
+		{func(o *gym.Override) { o.Load, o.Tier = 0, "huge" }, `tier "huge"`},
+		{func(o *gym.Override) { o.Load, o.Share = 0, 1.2 }, "share of 1.2"},
+		{func(o *gym.Override) { o.Load, o.Share = 0, -0.5 }, "share of -0.5"},
+		{func(o *gym.Override) { o.Until = march.Add(-1) }, "before it begins"},
+		{func(o *gym.Override) { o.From = 0 }, "no first day"},
+		{func(o *gym.Override) { o.Reason = " " }, "no reason"},
+	} {
+		bad := good
+		row.change(&bad)
+		assert.ErrorContains(t, CheckOverride(bad), row.want)
+	}
+}

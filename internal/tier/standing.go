@@ -1,0 +1,212 @@
+package tier
+
+import (
+	"context"
+	"fmt"
+	"math"
+	"slices"
+
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Strength tells how strong an athlete is at a lift against a usual member of
+// the same load standard: the log of estimate over the lift's reference. It is
+// not known without a record.
+type Strength func(athlete gym.ID, lift gym.LiftKey) (relative float64, known bool)
+
+// Standing is where every athlete of a gym stands at every movement. It is not
+// safe for use by several goroutines at once.
+type Standing struct {
+	habits     Habits
+	strength   Strength
+	equipment  gym.Equipment
+	confidence float64
+	movements  map[gym.MovementKey]gym.Movement
+	people     map[gym.ID]*person
+	columns    map[column]int // effects of movements in the pool
+	pairs      map[pairKey]*pair
+	tried      []*pair // the pairs with bouts, in the order of the pool's messages
+	bouts      []gym.Bout
+	pool       *pool
+}
+
+// Learn reads a gym's whole log. It stops with the context's error when the
+// context ends. Bouts of unknown athletes, and of movements without loads, are
+// left out.
+func Learn(ctx context.Context, book *gym.Book, strength Strength) (*Standing, error) {
+	s := newStanding(book, strength)
+	for i := range s.bouts {
+		s.place(i)
+	}
+	for _, p := range s.tried {
+		s.replay(p)
+	}
+	steps := []func(){s.exchange, s.exchange, s.learn, s.exchange}
+	for _, step := range steps {
+		if err := ctx.Err(); err != nil {
+			return nil, fmt.Errorf("learn from the log: %w", err)
+		}
+		step()
+	}
+	return s, nil
+}
+
+func newStanding(book *gym.Book, strength Strength) *Standing {
+	s := &Standing{
+		habits: DefaultHabits(), strength: strength, equipment: book.Equipment, confidence: book.Settings.Confidence,
+		movements: map[gym.MovementKey]gym.Movement{}, people: map[gym.ID]*person{},
+		columns: map[column]int{}, pairs: map[pairKey]*pair{}, bouts: slices.Clone(book.Bouts),
+	}
+	slices.SortStableFunc(s.bouts, inOrder)
+	s.pool = newPool()
+	for _, m := range book.Movements {
+		s.movements[m.Key] = m
+		for _, standard := range []gym.Standard{gym.StandardM, gym.StandardW} {
+			s.columns[column{m.Key, standard}] = s.pool.add(ofMovement)
+		}
+	}
+	for _, a := range book.Athletes {
+		s.people[a.ID] = s.person(a, book.Movements)
+	}
+	return s
+}
+
+// Habits returns what the log taught.
+func (s *Standing) Habits() Habits { return s.habits }
+
+// Model returns the model of an athlete at a movement with all bouts up to a
+// day. The error wraps [ErrUnloaded] where there is no load to speak of.
+func (s *Standing) Model(athlete gym.ID, movement gym.MovementKey, on day.Date) (*Model, error) {
+	p := s.pair(athlete, movement)
+	if p == nil {
+		return nil, fmt.Errorf("suggest load of %q: %w", movement, ErrUnloaded)
+	}
+	start := on
+	if len(p.rows) > 0 {
+		start = min(on, s.bouts[p.rows[0]].On)
+	}
+	m := New(s.prior(p, p.who.days.since(start)), p.rack, s.habits, &p.who.days)
+	m.at = start
+	for _, row := range p.rows {
+		if s.bouts[row].On <= on {
+			m.Observe(s.bouts[row])
+		}
+	}
+	m.advance(on)
+	return m, nil
+}
+
+// Observe files a bout that was logged since. The pair's own model heeds it at
+// once; what it says of others waits for the next [Learn].
+func (s *Standing) Observe(b gym.Bout) {
+	s.bouts = append(s.bouts, b)
+	if p := s.place(len(s.bouts) - 1); p != nil {
+		slices.SortStableFunc(p.rows, func(i, j int) int { return inOrder(s.bouts[i], s.bouts[j]) })
+	}
+}
+
+// Void takes a bout out of every model from now on.
+func (s *Standing) Void(id gym.ID) {
+	row := len(s.bouts) - 1
+	for row >= 0 && s.bouts[row].ID != id {
+		row--
+	}
+	if row < 0 || s.bouts[row].Void != nil {
+		return
+	}
+	b := &s.bouts[row]
+	b.Void = &gym.Void{} // the rows are the standing's own copy
+	if p := s.pair(b.Athlete, b.Movement); p != nil {
+		p.rows = slices.DeleteFunc(p.rows, func(i int) bool { return i == row })
+		if !s.trained(b.Athlete, b.On) {
+			p.who.days.Unmark(b.On)
+		}
+	}
+}
+
+// trained reports whether an athlete has a bout on a day.
+func (s *Standing) trained(athlete gym.ID, on day.Date) bool {
+	return slices.ContainsFunc(s.bouts, func(b gym.Bout) bool {
+		return b.On == on && b.Athlete == athlete && b.Void == nil
+	})
+}
+
+// place files a bout under its pair, and returns the pair.
+func (s *Standing) place(row int) *pair {
+	b := &s.bouts[row]
+	p := s.pair(b.Athlete, b.Movement)
+	if p == nil || b.Void != nil || b.Load <= 0 {
+		return nil
+	}
+	p.who.days.Mark(b.On)
+	p.rows = append(p.rows, row)
+	if len(p.rows) == 1 && p.slot < 0 {
+		p.slot = len(s.pool.messages)
+		s.pool.messages = append(s.pool.messages, p.silent)
+		s.tried = append(s.tried, p)
+	}
+	return p
+}
+
+// replay turns a pair's bouts into trials.
+func (s *Standing) replay(p *pair) {
+	first := s.bouts[p.rows[0]].On
+	p.early = p.who.days.since(first)
+	var c course
+	at := first
+	for _, row := range p.rows {
+		b := &s.bouts[row]
+		t := p.rack.trialOf(*b, c)
+		t.since = p.who.days.between(at, b.On)
+		p.trials = append(p.trials, t)
+		c, at = c.then(*b), b.On
+	}
+}
+
+// prior returns what everything but the pair's own bouts says of its capacity
+// after a span of time since the athlete's first day.
+func (s *Standing) prior(p *pair, since span) Prior {
+	m := p.silent
+	if p.slot >= 0 {
+		m = s.pool.messages[p.slot]
+	}
+	mean, variance := s.pool.predict(m)
+	grown, _ := s.habits.over(since)
+	return Prior{Mean: p.base + mean + grown, SD: math.Sqrt(variance)}
+}
+
+// exchange lets every pair tell the pool what its bouts say, and fits the pool.
+func (s *Standing) exchange() {
+	g := newGrid(coarsePoints)
+	for _, p := range s.tried {
+		s.pool.messages[p.slot] = s.message(g, p)
+	}
+	s.pool.fit()
+}
+
+// message returns what a pair's bouts add to its prior, as a normal curve over
+// the capacity at the athlete's first day.
+func (s *Standing) message(g *grid, p *pair) message {
+	prior := s.prior(p, p.early)
+	g.normal(prior.Mean, prior.SD)
+	grown, _ := s.habits.over(p.early)
+	mean, variance := prior.Mean, prior.SD*prior.SD
+	for _, t := range p.trials {
+		g.live(s.habits, t)
+		shift, added := s.habits.over(t.since)
+		mean, variance, grown = mean+shift, variance+added, grown+shift
+	}
+	after, left := g.moments()
+	m := p.silent
+	m.precision = max(0, 1/left-1/variance)
+	if m.precision < slight {
+		m.precision = 0
+		return m
+	}
+	m.y = (after/left-mean/variance)/m.precision - grown - p.base
+	return m
+}
+
+// slight is a precision that is not worth a message: a standard deviation of 30.
+const slight = 1e-3

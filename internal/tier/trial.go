@@ -1,0 +1,82 @@
+package tier
+
+import (
+	"math"
+
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+)
+
+// trial is a bout as the grid meets it.
+type trial struct {
+	load, reps float64 // log of the load, and of reps over the usual ones
+	outcome    gym.Outcome
+	since      span    // the bout before
+	choice     bool    // whether the choice of the load may say something
+	least      bool    // the load is the lightest there is
+	heavier    float64 // log of the next load that could have been suggested; +Inf for none
+	confidence float64
+}
+
+// trialOf returns the trial of a bout after a course. Only a first load and a
+// changed one are choices: one repeated is no news.
+func (r Rack) trialOf(b gym.Bout, c course) trial {
+	t := trial{load: logOf(b.Load), outcome: b.Outcome, confidence: r.Confidence, heavier: math.Inf(1)}
+	if b.Reps > 0 && r.Usual > 0 {
+		t.reps = math.Log(float64(b.Reps) / float64(r.Usual))
+	}
+	if b.Load == c.last {
+		return t
+	}
+	t.choice = true
+	if len(r.Owned) > 0 {
+		top, _ := c.limit(r.Owned)
+		t.least = b.Load == r.Owned[0]
+		if next := r.heavier(b.Load); next > 0 && next <= r.Owned[top] {
+			t.heavier = logOf(next)
+		}
+	}
+	return t
+}
+
+// live takes a grid through the time before a trial and through the trial, and
+// returns the chance that was given to its outcome.
+func (g *grid) live(h Habits, t trial) float64 {
+	g.age(h, t.since)
+	demand := t.load + h.Reps*t.reps
+	if t.choice && h.Choice > 0 && !g.advised(h, t) {
+		g.choose(h, demand)
+	}
+	return g.observe(h, t.outcome, demand)
+}
+
+// advised reports whether the load is what the program would have suggested. A
+// coach who follows it says nothing new, and taking the program's own caution for
+// the coach's eye would keep an athlete from ever going up.
+func (g *grid) advised(h Habits, t trial) bool {
+	if !t.least && g.hold(h, t.load+h.Reps*t.reps) < t.confidence {
+		return false
+	}
+	return math.IsInf(t.heavier, 1) || g.hold(h, t.heavier+h.Reps*t.reps) < t.confidence
+}
+
+// age lets a span of time pass.
+func (g *grid) age(h Habits, s span) {
+	shift, variance := h.over(s)
+	g.low += shift
+	g.spread(variance, h.Scale)
+}
+
+// over returns what a span of time does to a capacity: its mean shift, and the
+// variance that it adds, as a break costs one athlete more than another.
+func (h Habits) over(s span) (shift, variance float64) {
+	lost := min(h.Loss*s.owing, mostLost) - min(h.Loss*s.owed, mostLost)
+	return h.Growth*s.trained - lost, h.Drift*h.Drift*s.weeks + lost*lost/4
+}
+
+// mostLost bounds what a break of any length takes: long-trained strength comes
+// back (common practice, no source).
+const mostLost = 0.35
+
+// logOf is the log of a load in kilograms.
+func logOf(load mass.Mass) float64 { return math.Log(load.Kilograms()) }
