@@ -92,3 +92,13 @@ func drawStock(t *rapid.T, kinds, pairs int) Stock {
 	stock.Collar = rapid.SampledFrom([]mass.Mass{0, kg(2.5), kg(0.2)}).Draw(t, "collar")
 	return stock
 }
+
+// drawn is a random stock on a 20 kg bar, with every side that it makes.
+func drawn(t *rapid.T, kinds, pairs int) (Stock, *Loads, [][]Disc) {
+	stock := drawStock(t, kinds, pairs)
+	loads, err := NewLoads(bar20(), stock)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return stock, loads, everyStack(stock)
+}

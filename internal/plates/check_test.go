@@ -133,10 +133,7 @@ func counted(stock Stock) map[Disc]int {
 
 func TestCheckAgainstEveryDeal(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stock := drawStock(t, 4, 3)
-		loads, err := NewLoads(bar20(), stock)
-		require.NoError(t, err)
-		every := everyStack(stock)
+		stock, loads, every := drawn(t, 4, 3)
 		totals := drawTotals(t, every, loads.Lightest(), 3)
 		var queues []Queue
 		all := counted(stock)

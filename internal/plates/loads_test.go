@@ -115,13 +115,10 @@ func TestNewLoadsRefuses(t *testing.T) {
 // The reference is every stack of the stock, tried one by one.
 func TestLoadsAgainstEveryStack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stock := drawStock(t, 6, 3)
-		loads, err := NewLoads(bar20(), stock)
-		require.NoError(t, err)
+		_, loads, every := drawn(t, 6, 3)
 		if rapid.Bool().Draw(t, "floor") {
 			loads = loads.FromFloor()
 		}
-		every := everyStack(stock)
 		heaviest := weigh(loads.Lightest(), every[len(every)-1])
 		assert.Equal(t, heaviest, loads.Heaviest())
 
@@ -200,11 +197,9 @@ func TestAtMostAndAtLeast(t *testing.T) {
 
 func TestBetweenListsEveryLoad(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stock := drawStock(t, 5, 2)
-		loads, err := NewLoads(bar20(), stock)
-		require.NoError(t, err)
+		_, loads, every := drawn(t, 5, 2)
 		var want []mass.Mass
-		for _, side := range everyStack(stock) {
+		for _, side := range every {
 			want = append(want, weigh(loads.Lightest(), side))
 		}
 		slices.Sort(want)

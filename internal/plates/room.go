@@ -5,10 +5,10 @@ import (
 	"slices"
 )
 
-// A bar looks for another load within a twentieth of its own, and at no more
-// than a dozen.
+// A bar looks for another load within a tenth of its own, and at no more than a
+// dozen.
 const (
-	reloadReach = 20
+	reloadReach = 10
 	reloadTries = 12
 )
 

@@ -133,10 +133,7 @@ func drawTotals(t *rapid.T, every [][]Disc, base mass.Mass, sets int) []mass.Mas
 
 func TestSequenceAgainstEveryChoice(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stock := drawStock(t, 7, 2)
-		loads, err := NewLoads(bar20(), stock)
-		require.NoError(t, err)
-		every := everyStack(stock)
+		_, loads, every := drawn(t, 7, 2)
 		for range 4 {
 			checkSequence(t, loads, every, drawTotals(t, every, loads.Lightest(), 7))
 		}
@@ -179,10 +176,7 @@ func checkSteps(t require.TestingT, every [][]Disc, base mass.Mass, totals []mas
 
 func TestSequenceOnTheFloorKeepsAFullDisc(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		stock := drawStock(t, 4, 2)
-		loads, err := NewLoads(bar20(), stock)
-		require.NoError(t, err)
-		every := everyStack(stock)
+		_, loads, every := drawn(t, 4, 2)
 		totals := drawTotals(t, every, loads.Lightest(), 4)
 		got, err := loads.FromFloor().Sequence(totals, Nearest)
 		require.NoError(t, err)
