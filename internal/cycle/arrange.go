@@ -62,14 +62,13 @@ type edges struct {
 // arrange takes no edges for a week that repeats.
 func arrange(a Ask, e *edges) Week {
 	p := newPuzzle(a, e)
-	for size := min(len(p.open), len(p.free), p.room); size >= 0; size-- {
+	for size := min(len(p.open), len(p.free), p.room); ; size-- { // a week of nothing always stands
 		for _, keep := range subsets(len(p.open), size) {
 			if p.solve(keep) {
 				return p.week()
 			}
 		}
 	}
-	return p.week()
 }
 
 // puzzle is the search for one week.
@@ -93,7 +92,7 @@ func newPuzzle(a Ask, e *edges) *puzzle {
 	taken := day.Weekdays(0)
 	for _, h := range a.Hand {
 		i := sessionOf(a.Sessions, h.Plan)
-		if i < 0 || taken.Has(h.On) || slices.ContainsFunc(p.hand, func(o Placed) bool { return o.Plan == h.Plan }) {
+		if i < 0 || !onWeek(h.On) || taken.Has(h.On) || slices.ContainsFunc(p.hand, func(o Placed) bool { return o.Plan == h.Plan }) {
 			continue // JudgeHand tells of it
 		}
 		taken |= day.WeekdaysOf(h.On)

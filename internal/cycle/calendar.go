@@ -9,15 +9,22 @@ import (
 )
 
 // Calendar says what happens on a date: in a track, and in an athlete's own
-// week. It reads the book and never changes it; make a new one when the catalogue
-// has changed.
+// week. It reads the book and never changes it; make a new one when lifts or
+// moves between tracks have changed.
 type Calendar struct {
 	book  *gym.Book
 	lifts map[gym.LiftKey]*gym.Lift
+	moves map[gym.ID][]gym.TrackMove // by athlete
 }
 
 // NewCalendar returns the calendar of a gym.
-func NewCalendar(b *gym.Book) Calendar { return Calendar{book: b, lifts: knowLifts(b.Lifts)} }
+func NewCalendar(b *gym.Book) Calendar {
+	k := Calendar{book: b, lifts: knowLifts(b.Lifts), moves: map[gym.ID][]gym.TrackMove{}}
+	for _, m := range b.Moves {
+		k.moves[m.Athlete] = append(k.moves[m.Athlete], m)
+	}
+	return k
+}
 
 // CycleOn returns the cycle that runs for a track on a day.
 func (k Calendar) CycleOn(track gym.ID, on day.Date) (gym.Cycle, bool) {
@@ -55,8 +62,8 @@ func (k Calendar) planOf(track gym.ID, on day.Date, w Week) gym.DayPlan {
 func (k Calendar) TrackOf(athlete gym.ID, on day.Date) gym.ID {
 	var track gym.ID
 	since := day.None
-	for _, m := range k.book.Moves {
-		if m.Athlete == athlete && m.From <= on && (since == day.None || m.From >= since) {
+	for _, m := range k.moves[athlete] {
+		if m.From <= on && (since == day.None || m.From >= since) {
 			track, since = m.Track, m.From
 		}
 	}

@@ -76,9 +76,9 @@ func newTrackCheck(c gym.Cycle, p *gym.TrackPlan, k known, counts []int) *trackC
 
 // lay puts a plan on its cell, or says why it has none.
 func (t *trackCheck) lay(d *gym.DayPlan, first day.Weekday) {
-	if d.Week < 1 || d.Week > len(t.cycle.Weeks) || d.Weekday < day.Monday || d.Weekday > day.Sunday {
+	if d.Week < 1 || d.Week > len(t.cycle.Weeks) || !onWeek(d.Weekday) {
 		t.breach(RulePlace, &cell{week: d.Week, on: d.Weekday},
-			fmt.Sprintf("%q stands in week %d, which the cycle does not have.", d.Title, d.Week),
+			fmt.Sprintf("%q stands on a day of week %d that the cycle does not have.", d.Title, d.Week),
 			"Move it into a week of the cycle, or clear it.")
 		return
 	}
@@ -129,6 +129,11 @@ func checkCycle(c gym.Cycle, b *gym.Book) []Breach {
 	}
 	if n := len(c.Weeks); n > 0 && c.Weeks[n-1] != gym.TestWeek {
 		say(RuleTestWeek, "The last week is not a test week.", "Make the last week the test week, or insert one at the end.")
+	}
+	for i, kind := range c.Weeks {
+		if kind != gym.TrainingWeek && kind != gym.LightWeek && kind != gym.TestWeek {
+			say(RuleKind, fmt.Sprintf("Week %d is a %q week, which there is not.", i+1, kind), "Make it a training, light or test week.")
+		}
 	}
 	if c.Start.Weekday() != b.Settings.FirstDay {
 		say(RuleFirstDay, fmt.Sprintf("The cycle starts on a %s, and your week begins on %s.", c.Start.Weekday(), b.Settings.FirstDay),

@@ -128,6 +128,26 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			want: []where{{cycle.RuleFrequency, 3, no}},
 		},
 		{
+			name: "a week with no main day",
+			plant: func(p *planted) {
+				p.plan().Days = slices.DeleteFunc(slices.Clone(p.plan().Days), func(d gym.DayPlan) bool { return d.Week == 3 })
+			},
+			want: []where{{cycle.RuleFrequency, 3, no}, {cycle.RuleFrequency, 4, day.Monday}, {cycle.RuleFrequency, 4, day.Tuesday}},
+		},
+		{
+			name: "days of no known kind, and a rest day with work in it",
+			plant: func(p *planted) {
+				p.edit(1, day.Wednesday, func(d *gym.DayPlan) { d.Kind = "odd" })
+				p.edit(1, day.Saturday, func(d *gym.DayPlan) { d.Kind = gym.RestDay })
+			},
+			want: []where{{cycle.RuleKind, 1, day.Wednesday}, {cycle.RuleKind, 1, day.Saturday}},
+		},
+		{
+			name:  "a week of no known kind",
+			plant: func(p *planted) { p.cycle.Weeks = slices.Replace(slices.Clone(p.cycle.Weeks), 1, 2, "odd") },
+			want:  []where{{cycle.RuleKind, 0, no}},
+		},
+		{
 			name: "swings the day before the deadlift",
 			plant: func(p *planted) {
 				p.edit(5, day.Wednesday, func(d *gym.DayPlan) { d.Workout.Items[0].Movement = "kettlebell-swing" })

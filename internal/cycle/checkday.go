@@ -21,6 +21,12 @@ func (t *trackCheck) checkShape(c *cell) {
 		t.missing(c, d.Workout.Empty() && !test, "conditioning", "Choose a format and its movements.")
 	case gym.RecoveryDay:
 		t.missing(c, len(d.WarmUp) == 0 && d.Workout.Empty(), "recovery work", "Add drills or easy conditioning, or make it a rest day.")
+	case gym.RestDay:
+		if !idle(d) {
+			t.breach(RuleKind, c, "The day rests and has work in it, which nobody would see.", "Make it a main or recovery day, or clear it.")
+		}
+	default:
+		t.breach(RuleKind, c, fmt.Sprintf("The day is a %q day, which there is not.", d.Kind), "Make it a main, recovery or rest day.")
 	}
 	if c.climbs() && t.kind(c) == gym.LightWeek {
 		t.breach(RuleLightWeek, c, fmt.Sprintf("The week is light and %s climbs to a rep max.", t.liftName(d.Main.Lift)),

@@ -131,7 +131,7 @@ func guard(what string, c gym.Cycle, trained Trained, days ...At) error {
 		if _, ok := c.Plan(at.Track); !ok {
 			return fmt.Errorf("%s: the cycle %q has no such track; add the track first", what, c.Name)
 		}
-		if at.Weekday < day.Monday || at.Weekday > day.Sunday {
+		if !onWeek(at.Weekday) {
 			return fmt.Errorf("%s: %d is not a weekday; choose 0 for Monday to 6 for Sunday", what, int(at.Weekday))
 		}
 		if at.Week < 1 || at.Week > len(c.Weeks) {
@@ -195,9 +195,11 @@ func setDay(days []gym.DayPlan, d gym.DayPlan) []gym.DayPlan {
 }
 
 // blank reports whether a plan is the same as none.
-func blank(d gym.DayPlan) bool {
-	return d.Kind == gym.RestDay && d.Notes == "" && len(d.WarmUp) == 0 && d.Workout.Empty() &&
-		d.Main.Empty() && d.Second.Empty() && len(d.Finisher) == 0
+func blank(d gym.DayPlan) bool { return d.Kind == gym.RestDay && d.Notes == "" && idle(&d) }
+
+// idle reports whether all five parts of a day are empty.
+func idle(d *gym.DayPlan) bool {
+	return len(d.WarmUp) == 0 && d.Main.Empty() && d.Second.Empty() && d.Workout.Empty() && len(d.Finisher) == 0
 }
 
 // retitle numbers titles that now stand twice in one of the weeks.

@@ -245,7 +245,7 @@ func TestVerbsKeepThePast(t *testing.T) {
 		trained := trainedUntil(until)
 		for range rapid.IntRange(1, 6).Draw(t, "verbs") {
 			before := deepCopy(c)
-			next, err := randomVerb(t, c, counts, trained)
+			next, err := randomVerb(t, c, power, counts, trained)
 			require.Equal(t, before, c, "the old cycle is as it was")
 			if err != nil {
 				require.Equal(t, c, next, "an error changes nothing")
@@ -277,10 +277,10 @@ func deepCopy(c gym.Cycle) gym.Cycle {
 	return c
 }
 
-func randomVerb(t *rapid.T, c gym.Cycle, counts []int, trained cycle.Trained) (gym.Cycle, error) {
+func randomVerb(t *rapid.T, c gym.Cycle, track gym.ID, counts []int, trained cycle.Trained) (gym.Cycle, error) {
 	week := func(name string) int { return rapid.IntRange(0, len(c.Weeks)+1).Draw(t, name) }
 	anyDay := func(name string) cycle.At {
-		return at(week(name), rapid.SampledFrom([]day.Weekday{0, 1, 2, 3, 4, 5, 6}).Draw(t, name))
+		return cycle.At{Track: track, Week: week(name), Weekday: rapid.SampledFrom([]day.Weekday{0, 1, 2, 3, 4, 5, 6}).Draw(t, name)}
 	}
 	kind := rapid.SampledFrom([]gym.WeekKind{gym.TrainingWeek, gym.LightWeek}).Draw(t, "kind")
 	switch rapid.IntRange(0, 9).Draw(t, "verb") {
@@ -294,15 +294,15 @@ func randomVerb(t *rapid.T, c gym.Cycle, counts []int, trained cycle.Trained) (g
 	case 3:
 		return cycle.Repeat(c, anyDay("day"), week("through"), trained)
 	case 4:
-		return cycle.Shift(c, power, week("from"), rapid.SampledFrom([]int{-1, 1}).Draw(t, "by"), trained)
+		return cycle.Shift(c, track, week("from"), rapid.SampledFrom([]int{-1, 1}).Draw(t, "by"), trained)
 	case 5:
 		return cycle.InsertWeek(c, week("before"), kind, trained)
 	case 6:
 		return cycle.RemoveWeek(c, week("week"), trained)
 	case 7:
-		return cycle.MoveWeek(c, power, week("from"), week("to"), trained)
+		return cycle.MoveWeek(c, track, week("from"), week("to"), trained)
 	case 8:
 		return cycle.SetWeek(c, week("week"), kind, trained)
 	}
-	return cycle.RunWave(c, power, rapid.SampledFrom(everyWave).Draw(t, "wave"), week("from"), counts, trained)
+	return cycle.RunWave(c, track, rapid.SampledFrom(everyWave).Draw(t, "wave"), week("from"), counts, trained)
 }

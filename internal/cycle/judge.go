@@ -48,7 +48,7 @@ func JudgeHand(a Ask, w Week) []Breach {
 		found = append(found, Breach{Rule: r, Weekday: on, Why: why, Mend: mend})
 	}
 	for i, h := range a.Hand {
-		if sessionOf(a.Sessions, h.Plan) < 0 {
+		if sessionOf(a.Sessions, h.Plan) < 0 || !onWeek(h.On) {
 			say(RuleOutsideTrack, h.On, fmt.Sprintf("%s is set to do the track's %s, on which the track does not train.", h.On, h.Plan),
 				"Take the day out of the athlete's week.")
 		}
@@ -58,9 +58,4 @@ func JudgeHand(a Ask, w Week) []Breach {
 		}
 	}
 	return append(found, Judge(w.Days, a.Free)...)
-}
-
-// sessionOf returns the index of the session that a track does on a weekday, or -1.
-func sessionOf(list []Session, w day.Weekday) int {
-	return slices.IndexFunc(list, func(s Session) bool { return s.Plan == w })
 }

@@ -22,9 +22,9 @@ func powerSquat() slot {
 	return slot{
 		on: day.Monday, title: "Squat", lifts: []gym.LiftKey{"back-squat"},
 		second: []helper{
-			{lift: "romanian-deadlift", ofReps: 5, dose: bySets},
-			{lift: "paused-squat", ofReps: 5, dose: bySets},
-			{lift: "front-squat", ofReps: 5, dose: bySets},
+			{lift: "romanian-deadlift", ofReps: 5, dose: bySets()},
+			{lift: "paused-squat", ofReps: 5, dose: bySets()},
+			{lift: "front-squat", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-bike", "3 min", "ankle-rock", "10 a side", "squat-pry", "60 s", "goblet-hold", "3 × 20 s", "front-plank", "2 × 30 s"),
 		workouts: []gym.Workout{
@@ -46,9 +46,9 @@ func powerBench() slot {
 	return slot{
 		on: day.Tuesday, title: "Bench press", lifts: []gym.LiftKey{"bench-press"},
 		second: []helper{
-			{lift: "bent-over-row", ofReps: 5, dose: bySets},
-			{lift: "close-grip-bench-press", ofReps: 5, dose: bySets},
-			{lift: "incline-bench-press", ofReps: 5, dose: bySets},
+			{lift: "bent-over-row", ofReps: 5, dose: bySets()},
+			{lift: "close-grip-bench-press", ofReps: 5, dose: bySets()},
+			{lift: "incline-bench-press", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-row", "3 min", "band-pass-through", "2 × 10", "shoulder-blade-push-up", "2 × 10", "pull-apart", "2 × 15", "empty-bar-bench", "2 × 10"),
 		workouts: []gym.Workout{
@@ -70,9 +70,9 @@ func powerDeadlift() slot {
 	return slot{
 		on: day.Thursday, title: "Deadlift", lifts: []gym.LiftKey{"deadlift"},
 		second: []helper{
-			{lift: "front-squat", ofReps: 5, dose: bySets},
-			{lift: "paused-deadlift", ofReps: 5, dose: bySets},
-			{lift: "deficit-deadlift", ofReps: 5, dose: bySets},
+			{lift: "front-squat", ofReps: 5, dose: bySets()},
+			{lift: "paused-deadlift", ofReps: 5, dose: bySets()},
+			{lift: "deficit-deadlift", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-row", "3 min", "cat-and-cow", "10", "hinge-with-stick", "2 × 8", "light-swing", "2 × 10", "side-plank", "30 s a side"),
 		workouts: []gym.Workout{
@@ -94,9 +94,9 @@ func powerPress() slot {
 	return slot{
 		on: day.Friday, title: "Shoulder press", lifts: []gym.LiftKey{"shoulder-press"},
 		second: []helper{
-			{lift: "push-press", ofReps: 5, dose: bySets},
-			{lift: "bent-over-row", ofReps: 5, dose: bySets},
-			{lift: "seated-press", ofReps: 5, dose: bySets},
+			{lift: "push-press", ofReps: 5, dose: bySets()},
+			{lift: "bent-over-row", ofReps: 5, dose: bySets()},
+			{lift: "seated-press", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-skip", "2 min", "wall-slide", "2 × 10", "upper-back-extension", "10", "active-hang", "3 × 15 s", "empty-bar-press", "2 × 8"),
 		workouts: []gym.Workout{

@@ -18,6 +18,7 @@ const (
 	RuleOverlap      Rule = "overlap"       // a track runs through one cycle at a time
 	RuleTestWeek     Rule = "test-week"     // the last week tests
 	RulePlace        Rule = "place"         // every plan lies in the cycle, one for a day
+	RuleKind         Rule = "kind"          // days and weeks are of a known kind
 	RuleTitle        Rule = "title"         // titles are there and unique in their week
 	RuleUnknown      Rule = "unknown"       // everything named is in the catalogue
 	RuleNoRegion     Rule = "no-region"     // every lift says what it loads

@@ -126,6 +126,9 @@ func (s waveSlot) write(days []gym.DayPlan, from int, weeks []gym.WeekKind, reps
 			continue
 		}
 		n := reps(d.Week)
+		if d.Week < from && len(d.Main.Scheme) == 0 {
+			n = d.Main.Reps // what was done counts, not what this wave would have had
+		}
 		lift, nth := d.Main.Lift, 0
 		switch weeks[d.Week-1] {
 		case gym.TrainingWeek:

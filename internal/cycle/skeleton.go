@@ -51,53 +51,52 @@ type helper struct {
 	dose   dose
 }
 
-// dose says how a second lift is done beside a main lift's rep count.
-type dose func(reps int) (sets, each int, percent float64)
+// dose is how a second lift is done in a light week, and beside a main lift of
+// many reps (four and more), of a few, and of one.
+type dose struct{ light, many, few, one gym.Sets }
 
 // The doses of second lifts; common practice, no source. The fewer reps the main
 // lift has, the less there is of the second.
-func bySets(reps int) (sets, each int, percent float64) { // of a 5RM
-	switch {
-	case reps == 0:
-		return 2, 6, 65
-	case reps >= 4:
-		return 4, 6, 80
-	case reps >= 2:
-		return 4, 5, 85
+func bySets() dose { // of a 5RM
+	return dose{
+		light: gym.Sets{Percent: 65, Sets: 2, Reps: 6}, many: gym.Sets{Percent: 80, Sets: 4, Reps: 6},
+		few: gym.Sets{Percent: 85, Sets: 4, Reps: 5}, one: gym.Sets{Percent: 87.5, Sets: 3, Reps: 4},
 	}
-	return 3, 4, 87.5
 }
 
-func byPulls(reps int) (sets, each int, percent float64) { // of the Olympic lift's 1RM
-	switch {
-	case reps == 0:
-		return 3, 3, 80
-	case reps >= 4:
-		return 4, 4, 90
-	case reps >= 2:
-		return 4, 3, 95
+func byTriples() dose { // of a 3RM
+	return dose{
+		light: gym.Sets{Percent: 65, Sets: 3, Reps: 2}, many: gym.Sets{Percent: 75, Sets: 5, Reps: 3},
+		few: gym.Sets{Percent: 82.5, Sets: 5, Reps: 2}, one: gym.Sets{Percent: 85, Sets: 4, Reps: 2},
 	}
-	return 3, 3, 100
 }
 
-func byTriples(reps int) (sets, each int, percent float64) { // of a 3RM
-	switch {
-	case reps == 0:
-		return 3, 2, 65
-	case reps >= 4:
-		return 5, 3, 75
-	case reps >= 2:
-		return 5, 2, 82.5
+func byPulls() dose { // of the Olympic lift's 1RM
+	return dose{
+		light: gym.Sets{Percent: 80, Sets: 3, Reps: 3}, many: gym.Sets{Percent: 90, Sets: 4, Reps: 4},
+		few: gym.Sets{Percent: 95, Sets: 4, Reps: 3}, one: gym.Sets{Percent: 100, Sets: 3, Reps: 3},
 	}
-	return 4, 2, 85
 }
 
+func (d dose) beside(reps int) gym.Sets {
+	switch {
+	case reps == 0:
+		return d.light
+	case reps >= 4:
+		return d.many
+	case reps >= 2:
+		return d.few
+	}
+	return d.one
+}
+
+// second is the second part beside a main lift of so many reps, 0 in a light week.
 func (h helper) second(reps int) gym.SecondLift {
 	if h.lift == "" {
 		return gym.SecondLift{}
 	}
-	sets, each, percent := h.dose(reps)
-	return gym.SecondLift{Lift: h.lift, Sets: sets, Reps: each, Percent: percent, OfReps: h.ofReps, OfLift: h.of}
+	s := h.dose.beside(reps)
+	return gym.SecondLift{Lift: h.lift, Sets: s.Sets, Reps: s.Reps, Percent: s.Percent, OfReps: h.ofReps, OfLift: h.of}
 }
 
 // fill makes a track's plan for the weeks of a cycle under a wave.

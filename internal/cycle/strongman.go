@@ -23,8 +23,8 @@ func strongSquat() slot {
 	return slot{
 		on: day.Monday, title: "Squat", lifts: []gym.LiftKey{"back-squat", "paused-squat", "front-squat"},
 		second: []helper{
-			{lift: "good-morning", ofReps: 5, dose: bySets},
-			{lift: "box-squat", ofReps: 5, dose: bySets},
+			{lift: "good-morning", ofReps: 5, dose: bySets()},
+			{lift: "box-squat", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-bike", "3 min", "ankle-rock", "10 a side", "hug-and-squat", "2 × 6", "bear-hug-walk", "40 m", "side-plank", "30 s a side"),
 		workouts: []gym.Workout{
@@ -46,8 +46,8 @@ func strongOverhead() slot {
 	return slot{
 		on: day.Tuesday, title: "Overhead", lifts: []gym.LiftKey{"log-press", "axle-press"},
 		second: []helper{
-			{lift: "incline-bench-press", ofReps: 5, dose: bySets},
-			{lift: "dead-stop-row", ofReps: 5, dose: bySets},
+			{lift: "incline-bench-press", ofReps: 5, dose: bySets()},
+			{lift: "dead-stop-row", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-row", "3 min", "wall-slide", "2 × 10", "upper-back-extension", "10", "kneeling-press", "8 a side", "active-hang", "3 × 15 s"),
 		workouts: []gym.Workout{
@@ -69,8 +69,8 @@ func strongPull() slot {
 	return slot{
 		on: day.Thursday, title: "Pull", lifts: []gym.LiftKey{"axle-deadlift", "deficit-deadlift", "block-deadlift", "sumo-deadlift"},
 		second: []helper{
-			{lift: "front-squat", ofReps: 5, dose: bySets},
-			{lift: "romanian-deadlift", ofReps: 5, dose: bySets},
+			{lift: "front-squat", ofReps: 5, dose: bySets()},
+			{lift: "romanian-deadlift", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-row", "3 min", "roll-down", "6", "hinge-with-stick", "2 × 8", "lap-to-chest", "2 × 6", "grip-opener", "2 × 15"),
 		workouts: []gym.Workout{
@@ -92,9 +92,9 @@ func strongPress() slot {
 	return slot{
 		on: day.Friday, title: "Press and load", lifts: []gym.LiftKey{"push-press", "floor-press", "seated-press"},
 		second: []helper{
-			{lift: "stone-over-bar", ofReps: 3, dose: byTriples},
-			{lift: "sandbag-to-shoulder", ofReps: 3, dose: byTriples},
-			{lift: "sandbag-over-bar", ofReps: 3, dose: byTriples},
+			{lift: "stone-over-bar", ofReps: 3, dose: byTriples()},
+			{lift: "sandbag-to-shoulder", ofReps: 3, dose: byTriples()},
+			{lift: "sandbag-over-bar", ofReps: 3, dose: byTriples()},
 		},
 		warmUp: drills("easy-skip", "2 min", "shoulder-circles", "10 each way", "bottoms-up-press", "6 a side", "kneeling-pick", "6 a side", "ball-to-shoulder", "5 a side"),
 		workouts: []gym.Workout{

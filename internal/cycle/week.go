@@ -31,14 +31,20 @@ func sessionsOf(c gym.Cycle, track gym.ID, week int, lifts map[gym.LiftKey]*gym.
 		}
 		for j := range c.Tracks[i].Days {
 			d := &c.Tracks[i].Days[j]
-			if d.Week == week && d.Kind != gym.RestDay {
+			// Of two plans for one day the first counts, as in TrackPlan.Day.
+			if d.Week == week && d.Kind != gym.RestDay && onWeek(d.Weekday) && sessionOf(list, d.Weekday) < 0 {
 				list = append(list, session(d, lifts))
 			}
 		}
 	}
 	first := c.Start.Weekday()
-	slices.SortStableFunc(list, func(a, b Session) int { return place(a.Plan, first) - place(b.Plan, first) })
+	slices.SortFunc(list, func(a, b Session) int { return place(a.Plan, first) - place(b.Plan, first) })
 	return list
+}
+
+// sessionOf returns the index of the session that a track does on a weekday, or -1.
+func sessionOf(list []Session, w day.Weekday) int {
+	return slices.IndexFunc(list, func(s Session) bool { return s.Plan == w })
 }
 
 func session(d *gym.DayPlan, lifts map[gym.LiftKey]*gym.Lift) Session {
@@ -47,6 +53,9 @@ func session(d *gym.DayPlan, lifts map[gym.LiftKey]*gym.Lift) Session {
 		Region: loadedRegion(d, lifts[d.Main.Lift]),
 	}
 }
+
+// onWeek reports whether w is a weekday at all.
+func onWeek(w day.Weekday) bool { return day.Monday <= w && w <= day.Sunday }
 
 // place returns how many days after the week's first day a weekday comes.
 func place(w, first day.Weekday) int { return int(w-first+7) % 7 }

@@ -25,7 +25,7 @@ const misses = "On a heavy single every miss counts and is logged; after three m
 func olympicSnatch() slot {
 	return slot{
 		on: day.Monday, title: "Snatch", lifts: []gym.LiftKey{"snatch"}, percent: true,
-		second: []helper{{lift: "snatch-pull", of: "snatch", ofReps: 1, dose: byPulls}},
+		second: []helper{{lift: "snatch-pull", of: "snatch", ofReps: 1, dose: byPulls()}},
 		warmUp: drills("easy-row", "3 min", "band-pass-through", "2 × 10", "overhead-squat-with-stick", "2 × 8", "muscle-snatch-with-bar", "2 × 5", "snatch-grip-drop", "2 × 5"),
 		workouts: []gym.Workout{
 			forTime(4, 12, do(12, "push-up"), do(10, "ring-row"), do(12, "row-calories")),
@@ -45,8 +45,8 @@ func olympicBackSquat() slot {
 	return slot{
 		on: day.Tuesday, title: "Back squat", lifts: []gym.LiftKey{"back-squat"},
 		second: []helper{
-			{lift: "push-press", ofReps: 5, dose: bySets},
-			{lift: "bent-over-row", ofReps: 5, dose: bySets},
+			{lift: "push-press", ofReps: 5, dose: bySets()},
+			{lift: "bent-over-row", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-bike", "3 min", "ankle-rock", "10 a side", "squat-pry", "60 s", "bodyweight-squat", "2 × 10", "wall-slide", "2 × 10"),
 		workouts: []gym.Workout{
@@ -66,7 +66,7 @@ func olympicBackSquat() slot {
 func olympicCleanAndJerk() slot {
 	return slot{
 		on: day.Thursday, title: "Clean and jerk", lifts: []gym.LiftKey{"clean-and-jerk"}, percent: true,
-		second: []helper{{lift: "clean-pull", of: "clean-and-jerk", ofReps: 1, dose: byPulls}},
+		second: []helper{{lift: "clean-pull", of: "clean-and-jerk", ofReps: 1, dose: byPulls()}},
 		warmUp: drills("easy-row", "3 min", "front-rack-stretch", "45 s", "tall-clean", "2 × 5", "jerk-footwork", "2 × 6", "jump-and-land", "2 × 5"),
 		workouts: []gym.Workout{
 			amrap(10, do(8, "dumbbell-row"), do(12, "sit-up"), do(12, "ski-calories")),
@@ -86,8 +86,8 @@ func olympicFrontSquat() slot {
 	return slot{
 		on: day.Friday, title: "Front squat", lifts: []gym.LiftKey{"front-squat"},
 		second: []helper{
-			{lift: "shoulder-press", ofReps: 5, dose: bySets},
-			{lift: "dead-stop-row", ofReps: 5, dose: bySets},
+			{lift: "shoulder-press", ofReps: 5, dose: bySets()},
+			{lift: "dead-stop-row", ofReps: 5, dose: bySets()},
 		},
 		warmUp: drills("easy-bike", "3 min", "front-rack-stretch", "45 s", "goblet-hold", "3 × 20 s", "step-down", "8 a side", "bird-dog-warm-up", "6 a side"),
 		workouts: []gym.Workout{
@@ -109,7 +109,7 @@ func olympicTechnique() extra {
 	return extra{
 		on: day.Saturday, title: "Technique", training: true,
 		practice: []gym.MainLift{scheme("power-snatch", 62, 6, 3), scheme("power-clean-and-jerk", 62, 6, 3), scheme("hang-snatch", 65, 6, 3), scheme("hang-clean", 65, 6, 3)},
-		second:   helper{lift: "snatch-balance", of: "snatch", ofReps: 1, dose: func(int) (int, int, float64) { return 4, 3, 60 }},
+		second:   helper{lift: "snatch-balance", of: "snatch", ofReps: 1, dose: dose{light: gym.Sets{Percent: 60, Sets: 4, Reps: 3}}},
 		warmUp:   drills("easy-skip", "2 min", "shoulder-circles", "10 each way", "press-in-snatch", "2 × 5", "high-pull-with-bar", "2 × 5", "jump-and-land", "2 × 5"),
 		workouts: []gym.Workout{
 			plainSets(3, 60, do(500, "row-metres"), do(30, "plank-hold")),
