@@ -82,7 +82,7 @@ func (q *question) group(members group, k *kind) Group {
 	for i := range members.each() {
 		g.Lifters = append(g.Lifters, q.place[i])
 	}
-	seq := k.shown.Sequence(k.on, q.queue(nil, members))
+	seq := k.shown.planner.Sequence(k.on, q.queue(nil, members))
 	g.Moves = seq.Moves
 	next := 0
 	for w, given := range q.windows {

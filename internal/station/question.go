@@ -5,19 +5,18 @@ import (
 	"slices"
 
 	"windlass/internal/mass"
-	"windlass/internal/plates"
 )
 
 // question is one class that asks for seats. Its lifters stand in the order of
 // bar, lift and load, which is also the order at a station: lightest first.
 type question struct {
 	*Solver
-	lifters  []Lifter
-	place    []int             // in the class, of each lifter
-	planners []*plates.Planner // of each kind
-	known    []map[group]cost  // of each kind
-	fixed    seats             // those whose seat the coach chose and who fit there
-	refused  group             // those whose chosen seat cannot be had
+	lifters []Lifter
+	place   []int    // in the class, of each lifter
+	program []uint16 // of each lifter
+	scales  []scale  // of each kind
+	fixed   seats    // those whose seat the coach chose and who fit there
+	refused group    // those whose chosen seat cannot be had
 
 	sets  []mass.Mass // scratch of one group
 	moves []int
@@ -25,17 +24,18 @@ type question struct {
 
 // ask prepares a search that weighs so many ways to make a load.
 func (s *Solver) ask(lifters []Lifter, keep int) *question {
+	s.forget()
 	q := &question{Solver: s, place: inOrder(lifters)}
 	for _, i := range q.place {
 		q.lifters = append(q.lifters, lifters[i])
+		q.program = append(q.program, s.programs.number(lifters[i].Sets))
 	}
 	for _, k := range s.kinds {
-		planner := k.quick
+		scale := k.quick
 		if keep == keepShown {
-			planner = k.shown
+			scale = k.shown
 		}
-		q.planners = append(q.planners, planner)
-		q.known = append(q.known, map[group]cost{})
+		q.scales = append(q.scales, scale)
 	}
 	q.fix()
 	return q
@@ -53,13 +53,43 @@ func inOrder(lifters []Lifter) []int {
 	return place
 }
 
+// cost tells what a group costs where it fits.
+func (q *question) cost(g group, at int) cost {
+	switch {
+	case g == 0:
+		return cost{}
+	case at == q.standing():
+		return cost{standing: g.size()}
+	}
+	k := q.kindOf[at]
+	t, ok := q.team(g)
+	if !ok {
+		return q.weigh(g, k)
+	}
+	c, ok := q.scales[k].known[t]
+	if !ok {
+		c = q.weigh(g, k)
+		q.scales[k].known[t] = c
+	}
+	return c
+}
+
+func (q *question) team(g group) (t team, ok bool) {
+	n := 0
+	for i := range g.each() {
+		if n == len(t) {
+			return t, false
+		}
+		t[n] = q.program[i]
+		n++
+	}
+	return t, true
+}
+
 // weigh tells what a group costs at a kind of station that it fits.
 func (q *question) weigh(g group, k int) cost {
-	if g == 0 {
-		return cost{}
-	}
 	q.sets = q.queue(q.sets[:0], g)
-	q.moves = q.planners[k].AppendMoves(q.moves[:0], q.kinds[k].on, q.sets)
+	q.moves = q.scales[k].planner.AppendMoves(q.moves[:0], q.kinds[k].on, q.sets)
 	var c cost
 	next := 0
 	for w, given := range q.windows {

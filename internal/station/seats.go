@@ -75,20 +75,6 @@ func (q *question) welcome(i, at int) bool {
 	return l.Bar == q.stations[at].Loads.Bar().Key && !q.refused.has(i) && (!l.Fixed || l.Seat == None || l.Seat == at)
 }
 
-// cost tells what a group costs where it fits.
-func (q *question) cost(g group, at int) cost {
-	if at == q.standing() {
-		return cost{standing: g.size()}
-	}
-	k := q.kindOf[at]
-	c, ok := q.known[k][g]
-	if !ok {
-		c = q.weigh(g, k)
-		q.known[k][g] = c
-	}
-	return c
-}
-
 // join seats one lifter where that costs least.
 func (q *question) join(who int) seats {
 	i := slices.Index(q.place, who)

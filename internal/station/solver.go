@@ -23,13 +23,14 @@ type Solver struct {
 	pace     Pace
 	kinds    []*kind // the different bars with their plates
 	kindOf   []int   // of each station
+	programs programs
 }
 
 // kind is what stations with the same bar, plates and start have in common.
 type kind struct {
 	loads        *plates.Loads
 	on           []plates.Disc
-	quick, shown *plates.Planner
+	quick, shown scale
 }
 
 // New returns a solver for stations and for windows of so many seconds. Stations
@@ -42,7 +43,7 @@ func New(stations []Station, windows []int, pace Pace) (*Solver, error) {
 	if err := pace.valid(); err != nil {
 		return nil, err
 	}
-	s := &Solver{stations: slices.Clone(stations), windows: slices.Clone(windows), pace: pace}
+	s := &Solver{stations: slices.Clone(stations), windows: slices.Clone(windows), pace: pace, programs: programs{}}
 	for _, station := range stations {
 		s.kindOf = append(s.kindOf, s.kind(station))
 	}
@@ -58,8 +59,8 @@ func (s *Solver) kind(station Station) int {
 	s.kinds = append(s.kinds, &kind{
 		loads: station.Loads,
 		on:    station.On,
-		quick: plates.NewPlanner(station.Loads, keepQuick),
-		shown: plates.NewPlanner(station.Loads, keepShown),
+		quick: newScale(station.Loads, keepQuick),
+		shown: newScale(station.Loads, keepShown),
 	})
 	return len(s.kinds) - 1
 }
