@@ -245,30 +245,55 @@ func TestLogIsOnlyAddedToAndVoidedOnce(t *testing.T) {
 		gym.VoidResult{ID: "1", Void: second}, gym.VoidBout{ID: "1", Void: second}, gym.VoidOverride{ID: "1", Void: second},
 		gym.VoidResult{ID: "9", Void: first}, gym.VoidBout{ID: "9", Void: first}, gym.VoidOverride{ID: "9", Void: first},
 	)
-	require.Len(t, b.Results, 3)
-	require.Len(t, b.Bouts, 3)
-	require.Len(t, b.Overrides, 3)
-	for i := range 3 {
-		want := map[bool]*gym.Void{true: &first}[i == 1]
-		assert.Equal(t, want, b.Results[i].Void, i)
-		assert.Equal(t, want, b.Bouts[i].Void, i)
-		assert.Equal(t, want, b.Overrides[i].Void, i)
-		assert.Equal(t, gym.ID(fmt.Sprint(i)), b.Results[i].ID)
+	var copied gym.Book
+	copied.Apply(b.Changes()...)
+	for _, kept := range []gym.Book{b, copied} {
+		require.Len(t, kept.Results, 3)
+		require.Len(t, kept.Bouts, 3)
+		require.Len(t, kept.Overrides, 3)
+		for i := range 3 {
+			want := map[bool]*gym.Void{true: &first}[i == 1]
+			assert.Equal(t, want, kept.Results[i].Void, i)
+			assert.Equal(t, want, kept.Bouts[i].Void, i)
+			assert.Equal(t, want, kept.Overrides[i].Void, i)
+			assert.Equal(t, gym.ID(fmt.Sprint(i)), kept.Results[i].ID)
+		}
 	}
 }
 
 func TestTakingBackAVoidAddsTheRowAnew(t *testing.T) {
+	r, bout, o := aResult(), aBout(), anOverride()
+	class := gym.Class{ID: "c", Lifters: []gym.Lifter{{Athlete: "a", Result: r.ID}}}
 	var b gym.Book
-	r, v := aResult(), gym.Void{At: six, Reason: "wrong bar"}
-	b.Apply(gym.AddResult{Result: r})
-	changes := []gym.Change{gym.VoidResult{ID: r.ID, Void: v}}
+	b.Apply(gym.AddResult{Result: r}, gym.AddBout{Bout: bout}, gym.AddOverride{Override: o}, gym.PutClass{Class: class})
+	v := gym.Void{At: six, Reason: "wrong bar"}
+	changes := []gym.Change{
+		gym.PutClass{Class: gym.Class{ID: "c"}},
+		gym.VoidResult{ID: r.ID, Void: v}, gym.VoidBout{ID: bout.ID, Void: v}, gym.VoidOverride{ID: o.ID, Void: v},
+	}
 	back := b.Inverse(changes, func() gym.ID { return "new" }, gym.Void{})
 	b.Apply(changes...)
 	b.Apply(back...)
-	require.Len(t, b.Results, 2)
+
 	assert.Equal(t, &v, b.Results[0].Void, "the void stays readable")
-	want := r
-	want.ID = "new"
-	assert.Equal(t, want, b.Results[1])
-	assert.Empty(t, b.Inverse(changes, func() gym.ID { return "newer" }, gym.Void{}), "a second void changes nothing")
+	assert.Equal(t, &v, b.Bouts[0].Void)
+	assert.Equal(t, &v, b.Overrides[0].Void)
+	r.ID, bout.ID, o.ID = "new", "new", "new"
+	assert.Equal(t, []gym.Result{r}, b.Results[1:])
+	assert.Equal(t, []gym.Bout{bout}, b.Bouts[1:])
+	assert.Equal(t, []gym.Override{o}, b.Overrides[1:])
+	assert.Equal(t, gym.ID("new"), b.Classes[0].Lifters[0].Result, "the class names the row that counts")
+	assert.Empty(t, b.Inverse(changes[1:], func() gym.ID { return "newer" }, gym.Void{}), "a second void changes nothing")
+}
+
+func TestTakingBackAnAdditionVoidsIt(t *testing.T) {
+	undone := gym.Void{At: six, Reason: "undone"}
+	var b gym.Book
+	changes := []gym.Change{gym.AddResult{Result: aResult()}, gym.AddBout{Bout: aBout()}, gym.AddOverride{Override: anOverride()}}
+	back := b.Inverse(changes, func() gym.ID { return "new" }, undone)
+	b.Apply(changes...)
+	b.Apply(back...)
+	assert.Equal(t, &undone, b.Results[0].Void)
+	assert.Equal(t, &undone, b.Bouts[0].Void)
+	assert.Equal(t, &undone, b.Overrides[0].Void)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"windlass/internal/mass"
 )
@@ -17,15 +18,16 @@ type Effort struct {
 
 // ParseEffort reads an effort. A load without a unit counts in the given one.
 //
-//	effort = reps ( "x" | "×" | "*" | "@" ) mass
+//	effort = reps ( "x" | "X" | "×" | "*" | "@" ) mass
 //
 // as in "5x142.5", "3 × 225 lb" and "1@100kg".
 func ParseEffort(text string, without mass.Unit) (Effort, error) {
-	at := strings.IndexAny(strings.ToLower(text), "x×*@")
+	at := strings.IndexAny(text, "xX×*@")
 	if at < 0 {
 		return Effort{}, fmt.Errorf("read %q: reps and load want an x between them; write one like 5x142.5", text)
 	}
-	count, load := text[:at], strings.TrimLeft(text[at:], "xX×*@")
+	_, size := utf8.DecodeRuneInString(text[at:])
+	count, load := text[:at], text[at+size:]
 	reps, err := strconv.Atoi(strings.TrimSpace(count))
 	if err != nil || reps < 1 || reps > MaxReps {
 		return Effort{}, fmt.Errorf("read %q: %q is not a rep count from 1 to %d; write one like 5x142.5", text, strings.TrimSpace(count), MaxReps)

@@ -148,7 +148,9 @@ func (o Override) Valid() error {
 	case o.Athlete == "":
 		return fmt.Errorf("keep override: it names no athlete")
 	case said != 1:
-		return fmt.Errorf("keep override: it says %d of a load, a tier and a share; say one", said)
+		return fmt.Errorf("keep override: it says %d of load, tier and share; say exactly one", said)
+	case o.Load != 0 && o.Movement == "":
+		return fmt.Errorf("keep override: one load does not fit every movement; name the movement, or say a tier or a share")
 	case o.Load < 0 || o.Load > mass.Max:
 		return fmt.Errorf("keep override: the load %s is not between nothing and %s", o.Load, mass.Max)
 	case o.Load != 0 && !o.Unit.Valid():

@@ -73,8 +73,8 @@ func anOverride() gym.Override {
 func TestOverrideValid(t *testing.T) {
 	checkRefusals(t, anOverride(), []refusal[gym.Override]{
 		{"names no athlete", func(o *gym.Override) { o.Athlete = "" }},
-		{"it says 0 of a load, a tier and a share", func(o *gym.Override) { o.Load = 0 }},
-		{"it says 2 of a load, a tier and a share", func(o *gym.Override) { o.Tier = gym.Mid }},
+		{"it says 0 of load, tier and share", func(o *gym.Override) { o.Load = 0 }},
+		{"it says 2 of load, tier and share", func(o *gym.Override) { o.Tier = gym.Mid }},
 		{"is not between nothing", func(o *gym.Override) { o.Load = -1 }},
 		{`unit "" is not kg or lb`, func(o *gym.Override) { o.Unit = "" }},
 		{`tier "below" is not full, mid or light`, func(o *gym.Override) { o.Load, o.Tier = 0, gym.Below }},
@@ -85,7 +85,8 @@ func TestOverrideValid(t *testing.T) {
 		{"it has no reason", func(o *gym.Override) { o.Reason = "" }},
 		{"", func(o *gym.Override) { o.Load, o.Unit, o.Share = 0, "", 0.8 }},
 		{"", func(o *gym.Override) { o.Load, o.Tier = 0, gym.Light }},
-		{"", func(o *gym.Override) { o.Movement, o.Until = "", day.None }},
+		{"one load does not fit every movement", func(o *gym.Override) { o.Movement = "" }},
+		{"", func(o *gym.Override) { o.Movement, o.Load, o.Tier, o.Until = "", 0, gym.Light, day.None }},
 	})
 }
 
