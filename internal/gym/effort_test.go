@@ -30,7 +30,7 @@ func TestParseEffort(t *testing.T) {
 		{"5xx100", ""},    // a slip
 		{"5x100x3", ""},   // sets are no rep max
 		{"100kg x 5", ""}, // the wrong way round
-		{"ȺȺȺx100", ""},   // a letter whose small form is longer
+		{"ȺȺȺx", ""},      // letters whose small form is longer
 	}
 	for _, tt := range tests {
 		e, err := gym.ParseEffort(tt.text, mass.KG)
