@@ -191,7 +191,7 @@ func (b *Button) colours() (ground, edge color.Color, ink color.NRGBA) {
 		return color.Transparent, color.Transparent, p[toneIf(b.label == "", look.Muted, look.Text)]
 	}
 	if b.hovered {
-		return b.lit(p[look.Hover], p), p[look.Edge], p[look.Text]
+		return b.lit(p[look.Raised], p), p[look.Edge], p[look.Text]
 	}
 	return p[look.Raised], p[look.Line], p[look.Text]
 }
@@ -208,9 +208,9 @@ func toneIf(yes bool, then, otherwise look.Meaning) look.Meaning {
 func (b *Button) lit(c color.NRGBA, p look.Palette) color.NRGBA {
 	switch {
 	case b.held:
-		return mix(c, p[look.Focus], 0.30)
+		return mix(c, p[look.Text], 0.25)
 	case b.hovered:
-		return mix(c, p[look.Focus], 0.12)
+		return mix(c, p[look.Text], 0.10)
 	}
 	return c
 }

@@ -118,6 +118,23 @@ func TestQuestion(t *testing.T) {
 	}
 }
 
+func TestQuestionGivesTheKeyboardToWhatIsToBeFilledIn(t *testing.T) {
+	uitest.App(t, look.Dark())
+	w := uitest.Open(t, kit.NewBody("room"))
+	reason, got := kit.NewField("Reason"), ""
+	kit.Ask(w.Canvas(), kit.Question{
+		Title: "Void this result?", Body: kit.Column(8, kit.NewBody("It stays in the history."), reason),
+		Actions: []kit.Action{{Label: "Void it", Do: func() bool { got = reason.Text(); return true }}},
+	})
+	uitest.Type(t, w, "typed twice")
+	uitest.Key(t, w, fyne.KeyReturn)
+	assert.Equal(t, "typed twice", got, "Return in a field answers")
+
+	kit.Ask(w.Canvas(), kit.Question{Title: "No field", Body: kit.NewBody("text"), Actions: []kit.Action{{Label: "Go on", Do: func() bool { got = "went"; return true }}}})
+	uitest.Key(t, w, fyne.KeySpace)
+	assert.Equal(t, "went", got, "the usual answer has the keyboard")
+}
+
 func TestAnAnswerMayKeepTheQuestionOpen(t *testing.T) {
 	uitest.App(t, look.Dark())
 	w := uitest.Open(t, kit.NewBody("room"))

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"math"
 	"path/filepath"
 	"testing"
 	"time"
@@ -56,6 +57,13 @@ var pages = map[string]page{
 		uitest.Hover(t, w, "Cleo Ito")
 	}},
 	"floor": {content: floorPage},
+	"weeks": {content: weeksPage, then: func(t *testing.T, w *uitest.Window) {
+		uitest.Tap(t, w, "Log press")
+		uitest.HoverAt(w, fyne.NewPos(590, 520))
+	}},
+	"charts": {content: chartsPage, then: func(t *testing.T, w *uitest.Window) {
+		uitest.HoverAt(w, fyne.NewPos(300, 300))
+	}},
 	"question": {content: fieldsPage, then: func(t *testing.T, w *uitest.Window) {
 		kit.Ask(w.Canvas(), kit.Question{
 			Title: "Void this result?", Text: "The result stays in the history and is marked void. Records that rested on it fall back to the result before.",
@@ -229,4 +237,79 @@ func floorPage(*testing.T) fyne.CanvasObject {
 			picture(120, 44, false, 25, 25, 25, 25, 20, 10, 5, 2.5, 1.25), picture(240, 44, false))),
 	)
 	return kit.Room("Floor", kit.Row(look.Gap6, kit.Fill(left), kit.Full(kit.Wide(480, right))))
+}
+
+var weekdays = []string{"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"}
+
+// planned is an invented plan: four main days over lifts that rotate.
+func planned(s kit.Spot) kit.WeekCell {
+	lifts := map[int][2]string{0: {"Back squat", "Bench press"}, 1: {"Bench press", "Log press"}, 3: {"Deadlift", "Yoke"}, 4: {"Shoulder press", "Axle press"}}
+	reps := []string{"5RM", "3RM", "1RM"}[(s.Week+s.Day)%3]
+	switch pair, main := lifts[s.Day]; {
+	case s.Week == 5 && s.Day == 1:
+		return kit.WeekCell{Title: "Log press", Count: "3RM", Sub: "For time, cap 9 min", Kind: kit.MainDay, Shape: kit.Up, Tone: look.Accent}
+	case main:
+		c := kit.WeekCell{Title: pair[0], Count: reps, Sub: []string{"EMOM 12 min", "AMRAP 10 min", "3 rounds for time"}[(s.Week+s.Day)%3], Kind: kit.MainDay, Shape: kit.Down, Tone: look.ZoneLight, Done: s.Week < 3}
+		if s.Day == 1 || s.Day == 4 {
+			c.Shape, c.Tone = kit.Up, look.Accent
+		}
+		if s.Week == 6 && s.Day == 3 {
+			c.Breach = "Lower body on neighbouring days: move it to Friday, or swap it with Wednesday."
+		}
+		return c
+	case s.Day == 2:
+		return kit.WeekCell{Title: "Recovery", Sub: "Easy row 20 min", Kind: kit.RecoveryDay, Shape: kit.Ring}
+	}
+	return kit.WeekCell{}
+}
+
+func weeksPage(*testing.T) fyne.CanvasObject {
+	grid := func(weeks int) *kit.WeekGrid {
+		g := kit.NewWeekGrid(weekdays, planned)
+		var titles []kit.WeekTitle
+		for i := range weeks {
+			titles = append(titles, kit.WeekTitle{Title: fmt.Sprint("Week ", i+1), Sub: []string{"2 March", "9 March", "16 March"}[i%3], Now: i == 3})
+		}
+		g.SetWeeks(titles)
+		g.OnMove = func(kit.Spot, kit.Spot, bool) {}
+		return g
+	}
+	side := kit.NewCard("Friday of week 4", kit.NewProse("The five parts of the day stand here, with type-ahead on lifts and movements.", 200))
+	return kit.Room("Cycle", kit.Row(look.Gap4, kit.Fill(kit.NewPanel(kit.Pad(look.Gap2, grid(12)))), kit.Full(kit.Wide(340, side))),
+		kit.NewSegmented(tracks, 1, nil), kit.NewButton("Check", nil).Key("F5"), kit.NewButton("Hand out", nil).Primary())
+}
+
+// trend is an invented season: results, a trend with a band, and a forecast.
+func trend() kit.Plot {
+	p := kit.Plot{
+		Unit: "kg", From: 84, Empty: "No results yet. The first one begins the trend.",
+		FormatX: func(x float64) string { return fmt.Sprintf("day %.0f", x) },
+		Marks:   []kit.PlotTick{{X: 84, Label: "Today"}, {X: 119, Label: "Test day"}},
+	}
+	for x := 0.0; x <= 119; x += 7 {
+		y := 120 + 0.22*x - 0.0006*x*x
+		wide := 2.0 + math.Max(0, x-84)*0.12
+		p.Trend = append(p.Trend, kit.TrendPoint{X: x, Y: y, Low: y - wide, High: y + wide})
+		p.Ticks = append(p.Ticks, kit.PlotTick{X: x, Label: fmt.Sprint("Week ", int(x/7)+1)})
+	}
+	shapes := []kit.Shape{kit.Disc, kit.Half, kit.Ring, kit.Cross}
+	for i, y := range []float64{119, 123.5, 124, 128, 129.5, 127.5, 134, 133.5, 136} {
+		pt := kit.PlotPoint{X: float64(i * 10), Y: y, Shape: shapes[i%4], Label: fmt.Sprintf("%d RM: %.1f kg, day %d", []int{1, 3, 5, 1}[i%4], y, i*10)}
+		if pt.Shape == kit.Cross {
+			pt.Mark = look.Bad
+		}
+		p.Points = append(p.Points, pt)
+	}
+	return p
+}
+
+func chartsPage(*testing.T) fyne.CanvasObject {
+	big, small, none := kit.NewChart(400, 320), kit.NewChart(300, 180), kit.NewChart(300, 180)
+	big.Set(trend())
+	few := kit.Plot{Unit: "kg", Points: []kit.PlotPoint{{X: 1, Y: 16, Shape: kit.Tick, Mark: look.Good}, {X: 9, Y: 20, Shape: kit.Dash, Mark: look.Warn}, {X: 15, Y: 20, Shape: kit.Tick, Mark: look.Good}, {X: 22, Y: 24, Shape: kit.Cross, Mark: look.Bad}},
+		Ticks: []kit.PlotTick{{X: 1, Label: "1 March"}, {X: 15, Label: "15 March"}, {X: 22, Label: "22 March"}}}
+	small.Set(few)
+	none.Set(kit.Plot{Empty: "No results yet. The first one begins the trend."})
+	return kit.Room("Charts", kit.Column(look.Gap4, kit.NewCard("Back squat, 1RM", kit.Tall(380, big)),
+		kit.Equal(look.Gap4, kit.NewCard("Kettlebell swing", kit.Tall(220, small)), kit.NewCard("Deadlift", kit.Tall(220, none)))))
 }

@@ -14,6 +14,7 @@ type Modal struct {
 	window fyne.Canvas
 	before fyne.Focusable // what had the keyboard, and gets it back
 	answer *Button        // what Return presses
+	way    *Button        // what Escape presses
 	first  fyne.Focusable // what has the keyboard first
 	width  float32
 	leave  func()
@@ -35,7 +36,8 @@ type Question struct {
 	Cancel string
 	// OnCancel, if not nil, hears that the question was left without an answer.
 	OnCancel func()
-	// First is what has the keyboard first; nil is the usual answer.
+	// First is what has the keyboard first; nil is the first thing of the body
+	// that takes it, or else the usual answer.
 	First fyne.Focusable
 }
 
@@ -61,12 +63,21 @@ func Ask(window fyne.Canvas, q Question) *Modal {
 	m.ExtendBaseWidget(m)
 	window.Overlays().Add(m)
 	m.Resize(window.Size())
+	m.focusFirst(q)
+	return m
+}
+
+func (m *Modal) focusFirst(q Question) {
 	m.first = q.First
-	if m.first == nil {
+	if m.first == nil && q.Body != nil {
+		m.window.FocusNext()
+		m.first = m.window.Focused()
+	}
+	// In a body without anything to fill in, the way out would come first.
+	if b, isButton := m.first.(*Button); m.first == nil || isButton && b == m.way {
 		m.first = m.answer
 	}
-	window.Focus(m.first)
-	return m
+	m.window.Focus(m.first)
 }
 
 // content is the text, the body and the row of answers. The way out stands
@@ -79,13 +90,13 @@ func (m *Modal) content(q Question) fyne.CanvasObject {
 	if q.Body != nil {
 		rows = append(rows, q.Body)
 	}
-	cancel := NewButton(orElse(q.Cancel, "Cancel"), m.cancel).Key("Esc")
-	buttons := []fyne.CanvasObject{Fill(), cancel}
+	m.way = NewButton(orElse(q.Cancel, "Cancel"), m.cancel).Key("Esc")
+	buttons := []fyne.CanvasObject{Fill(), m.way}
 	for i := len(q.Actions) - 1; i >= 0; i-- {
 		buttons = append(buttons, m.button(q.Actions[i], i == 0))
 	}
 	if len(q.Actions) == 0 {
-		m.answer = cancel
+		m.answer = m.way
 	}
 	return Column(look.Gap4, append(rows, Row(look.Gap2, buttons...))...)
 }

@@ -2,8 +2,8 @@ package kit
 
 import (
 	"fmt"
-	"strings"
 	"image/color"
+	"strings"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -163,7 +163,7 @@ func fitting(text string, size float32, bold bool, width float32) float32 {
 // shortened is a percentage as large as it fits: the sign goes before the figure
 // becomes hard to read.
 func shortened(percent string, size, width float32) (string, float32) {
-	if fit := fitting(percent, size, true, width); fit >= size*0.8 {
+	if fit := fitting(percent, size, true, width); fit >= size*0.7 {
 		return percent, fit
 	}
 	figure := strings.TrimRight(percent, " %")

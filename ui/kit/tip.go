@@ -15,8 +15,11 @@ type tip struct {
 	widget.BaseWidget
 	text  string
 	sheet *canvas.Rectangle
-	words *Text
+	words *Prose
 }
+
+// tipWidth is the most that a line of a tip is wide, in units.
+const tipWidth = 420
 
 // showTip tells what a widget is for, after the moment that its window sets.
 // Call hideTip when the pointer leaves.
@@ -72,7 +75,8 @@ func (t *tip) Label() string { return t.text }
 
 // CreateRenderer implements fyne.Widget.
 func (t *tip) CreateRenderer() fyne.WidgetRenderer {
-	t.sheet, t.words = box(look.Radius), NewBody(t.text)
+	t.sheet = box(look.Radius)
+	t.words = NewProse(t.text, min(tipWidth, widthOf(t.text, look.BodySize, false)+1))
 	return (&drawing{
 		of: t, objects: []fyne.CanvasObject{t.sheet, t.words},
 		place: func(size fyne.Size) {
