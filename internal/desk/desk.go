@@ -85,16 +85,18 @@ func (d *Desk) doContext(ctx context.Context, label string, changes ...gym.Chang
 	if err != nil {
 		return fmt.Errorf("%s: %w", label, err)
 	}
-	d.undo = append(d.undo, step{label: label, changes: back})
+	back.label = label
+	d.undo = append(d.undo, back)
 	d.redo = nil
 	return nil
 }
 
-// make writes and holds the changes, and returns those that take them back.
-func (d *Desk) make(ctx context.Context, changes []gym.Change) ([]gym.Change, error) {
-	back := d.book.Inverse(changes, d.NewID, gym.Void{At: d.now(), Reason: "undone"})
+// make writes and holds the changes, and returns the step that takes them back.
+func (d *Desk) make(ctx context.Context, changes []gym.Change) (step, error) {
+	var back step
+	back.changes, back.renamed = d.book.Inverse(changes, d.NewID, gym.Void{At: d.now(), Reason: "undone"})
 	if err := d.store.Write(ctx, changes...); err != nil {
-		return nil, err
+		return step{}, err
 	}
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)

@@ -138,3 +138,24 @@ func TestSecondDeskSeesWhatTheFirstWrote(t *testing.T) {
 	b.now = b.now.Add(time.Hour)
 	assert.Equal(t, b.Book(), b.reopened().Book())
 }
+
+func TestUndoGoesThroughAVoidAndBack(t *testing.T) {
+	b := newBench(t)
+	a := b.join("Ilse Varga")
+	e := b.log(a, "deadlift", "1x180")
+	require.NoError(t, b.VoidResult(e.Result.ID, "a slip of the hand"))
+	holds := func() bool { _, ok := b.Record(a.ID, "deadlift", 1); return ok }
+	for range 3 {
+		for _, want := range []bool{true, false} { // the void, then the result
+			_, err := b.Undo()
+			require.NoError(t, err)
+			assert.Equal(t, want, holds())
+		}
+		for _, want := range []bool{true, false} {
+			_, err := b.Redo()
+			require.NoError(t, err)
+			assert.Equal(t, want, holds())
+		}
+	}
+	assert.Equal(t, b.Book(), b.reopened().Book())
+}

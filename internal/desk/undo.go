@@ -15,6 +15,7 @@ var ErrNothing = errors.New("there is no step to take")
 type step struct {
 	label   string
 	changes []gym.Change
+	renamed map[gym.ID]gym.ID // rows that the changes add again under new names
 }
 
 // CanUndo returns the label of the step that [Desk.Undo] would take back, or nothing.
@@ -47,8 +48,19 @@ func (d *Desk) shift(from, to *[]step) (string, error) {
 		return last.label, fmt.Errorf("take back %q: %w", last.label, err)
 	}
 	*from = (*from)[:len(*from)-1]
-	*to = append(*to, step{label: last.label, changes: back})
+	back.label = last.label
+	*to = append(*to, back)
+	d.rename(last.renamed)
 	return last.label, nil
+}
+
+// rename lets the steps that are left speak of rows by their new names.
+func (d *Desk) rename(renamed map[gym.ID]gym.ID) {
+	for _, steps := range [][]step{d.undo, d.redo} {
+		for i := range steps {
+			steps[i].changes = gym.Rename(steps[i].changes, renamed)
+		}
+	}
 }
 
 // keepNamed keeps rows that voided results still name: an athlete who would be

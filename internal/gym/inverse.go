@@ -1,24 +1,53 @@
 package gym
 
+import "slices"
+
 // Inverse returns the changes that take the given ones back, in the order in
 // which to make them, when they are about to be made of b. What is only ever
 // added is taken back by a void, and a void by adding the row again under a name
-// of its own, for which newID is asked; rows of the same list that name the old
-// one name the new one instead.
-func (b *Book) Inverse(changes []Change, newID func() ID, undone Void) []Change {
-	inverse := make([]Change, 0, len(changes))
-	renamed := map[ID]ID{}
+// of its own, for which newID is asked. renamed tells the new name of each such
+// row by its old one: whoever keeps other changes for later calls [Rename] with
+// it once these are made.
+func (b *Book) Inverse(changes []Change, newID func() ID, undone Void) (inverse []Change, renamed map[ID]ID) {
+	renamed = map[ID]ID{}
 	for i := len(changes) - 1; i >= 0; i-- {
 		if back := b.inverse(changes[i], newID, undone, renamed); back != nil {
 			inverse = append(inverse, back)
 		}
 	}
-	for i, c := range inverse {
-		if p, ok := c.(PutClass); ok {
-			inverse[i] = PutClass{renameResults(p.Class, renamed)}
-		}
+	return Rename(inverse, renamed), renamed
+}
+
+// Rename returns changes in which rows of the log go by their new names.
+func Rename(changes []Change, renamed map[ID]ID) []Change {
+	if len(renamed) == 0 {
+		return changes
 	}
-	return inverse
+	named := make([]Change, len(changes))
+	for i, change := range changes {
+		named[i] = rename(change, renamed)
+	}
+	return named
+}
+
+func rename(change Change, renamed map[ID]ID) Change {
+	now := func(id ID) ID {
+		if to, ok := renamed[id]; ok {
+			return to
+		}
+		return id
+	}
+	switch c := change.(type) {
+	case VoidResult:
+		return VoidResult{now(c.ID), c.Void}
+	case VoidBout:
+		return VoidBout{now(c.ID), c.Void}
+	case VoidOverride:
+		return VoidOverride{now(c.ID), c.Void}
+	case PutClass:
+		return PutClass{renameResults(c.Class, now)}
+	}
+	return change
 }
 
 func (b *Book) inverse(change Change, newID func() ID, undone Void, renamed map[ID]ID) Change {
@@ -38,13 +67,15 @@ func (b *Book) inverse(change Change, newID func() ID, undone Void, renamed map[
 		return nil // it voids nothing: see [Book.Apply]
 	case VoidBout:
 		if r := at(b.Bouts, c.ID, boutKey); r.ID != "" && r.Void == nil {
-			r.ID = newID()
+			renamed[r.ID] = newID()
+			r.ID = renamed[r.ID]
 			return AddBout{r}
 		}
 		return nil
 	case VoidOverride:
 		if r := at(b.Overrides, c.ID, overrideKey); r.ID != "" && r.Void == nil {
-			r.ID = newID()
+			renamed[r.ID] = newID()
+			r.ID = renamed[r.ID]
 			return AddOverride{r}
 		}
 		return nil
@@ -142,13 +173,10 @@ func at[T any, K comparable](rows []T, key K, of func(T) K) T {
 	return none
 }
 
-func renameResults(c Class, renamed map[ID]ID) Class {
-	lifters := append([]Lifter(nil), c.Lifters...)
-	for i, l := range lifters {
-		if id, ok := renamed[l.Result]; ok {
-			lifters[i].Result = id
-		}
+func renameResults(c Class, now func(ID) ID) Class {
+	c.Lifters = slices.Clone(c.Lifters)
+	for i := range c.Lifters {
+		c.Lifters[i].Result = now(c.Lifters[i].Result)
 	}
-	c.Lifters = lifters
 	return c
 }
