@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"windlass/internal/gym"
 	"windlass/internal/mass"
@@ -71,5 +72,22 @@ func TestCheckOverride(t *testing.T) {
 		bad := good
 		row.change(&bad)
 		assert.ErrorContains(t, CheckOverride(bad), row.want)
+	}
+}
+
+// The shares are 100 % less the cuts of the guidelines named in ComebackSource.
+func TestComeback(t *testing.T) {
+	weeks, err := Comeback("ann", march, 4)
+	require.NoError(t, err)
+	for i, cut := range []float64{0.5, 0.3, 0.2, 0.1} {
+		o := weeks[i]
+		assert.NoError(t, CheckOverride(o))
+		assert.InDelta(t, 1-cut, o.Share, 1e-12)
+		assert.True(t, o.Holds("swing", march.Add(7*i)) && o.Holds("row", march.Add(7*i+6)))
+		assert.False(t, o.Holds("swing", march.Add(7*i+7)))
+	}
+	for _, n := range []int{0, 5} {
+		_, err = Comeback("ann", march, n)
+		assert.ErrorContains(t, err, "1 to 4")
 	}
 }
