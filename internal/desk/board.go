@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"windlass/internal/climb"
+	"windlass/internal/clock"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/plates"
@@ -20,7 +21,6 @@ type Board struct {
 	Class    gym.Class
 	Stations []BoardStation
 	Bench    []BoardLifter // those without a station
-	Faults   []error       // why a lifter has no loads
 }
 
 // BoardStation is one station with its lifters in the order in which they lift.
@@ -41,6 +41,8 @@ type BoardLifter struct {
 	Unit  mass.Unit
 	Path  climb.Path
 	Sets  []BoardSet // one a window; empty when the lifter has no loads
+	Fault error      // why there are none
+	floor bool       // the lift starts on the floor
 }
 
 // BoardSet is what a lifter does in one window.
@@ -58,59 +60,32 @@ type EitherLoad struct {
 	Discs []plates.Disc
 }
 
-// Moment is where a climb's clock stands.
-type Moment struct {
-	Elapsed time.Duration
-	Rung    int           // the present window; -1 before the first, the number of rungs after the last
-	Left    time.Duration // of the present window; before the first, until it begins
-	Running bool
-}
-
-// Over reports whether the last window has passed.
-func (m Moment) Over(plan gym.ClimbPlan) bool { return m.Rung >= len(plan.Rungs) }
-
 // At tells where the clock of the board's climb stands at an instant.
-func (b Board) At(now time.Time) Moment {
-	m := Moment{Elapsed: b.Class.Clock.Elapsed(now), Running: b.Class.Clock.Running}
-	m.Rung = rungAt(b.Class.Climb, m.Elapsed)
-	rungs := b.Class.Climb.Rungs
-	switch {
-	case !b.Class.Clock.Started():
-		m.Rung = -1
-		if len(rungs) > 0 {
-			m.Left = time.Duration(rungs[0].At) * time.Second
-		}
-	case m.Rung < len(rungs):
-		m.Left = time.Duration(rungs[m.Rung].Until)*time.Second - m.Elapsed
-	}
-	return m
-}
+func (b Board) At(now time.Time) clock.Moment { return clock.Climb(b.Class.Climb, b.Class.Clock, now) }
 
-// Boards draws up boards and remembers the loads of each bar between them. It
-// holds for one state of the equipment.
+// Boards draws up boards and remembers between them what is dear to work out: the
+// loads of each bar and the plates of each station. It holds for one state of the
+// equipment.
 type Boards struct {
-	book  *gym.Book
-	loads map[string]*plates.Loads
+	book   *gym.Book
+	loads  map[string]*plates.Loads
+	stacks map[string][]plates.Step // by bar and loads, see [Boards.sequence]
 }
 
 // NewBoards returns what draws up boards from a book, which may be the partial
 // one of the wall.
 func NewBoards(book *gym.Book) *Boards {
-	return &Boards{book: book, loads: map[string]*plates.Loads{}}
+	return &Boards{book: book, loads: map[string]*plates.Loads{}, stacks: map[string][]plates.Step{}}
 }
 
 // Board draws up the board of a class.
 func (bs *Boards) Board(c gym.Class) Board {
 	b := Board{Class: c}
 	for i, s := range bs.book.Equipment.Stations {
-		bar, _ := bs.book.Equipment.Bar(s.Bar)
-		b.Stations = append(b.Stations, BoardStation{Name: s.Name, Bar: bar.Name, Index: i})
+		b.Stations = append(b.Stations, BoardStation{Name: s.Name, Bar: bs.barName(s.Bar), Index: i})
 	}
 	for _, l := range c.Lifters {
-		row, err := bs.lifter(c, l)
-		if err != nil {
-			b.Faults = append(b.Faults, err)
-		}
+		row := bs.lifter(c, l)
 		if l.Station < 0 || l.Station >= len(b.Stations) {
 			b.Bench = append(b.Bench, row)
 			continue
@@ -119,8 +94,7 @@ func (bs *Boards) Board(c gym.Class) Board {
 		at.Lifters = append(at.Lifters, row)
 	}
 	for i := range b.Stations {
-		slices.SortStableFunc(b.Stations[i].Lifters, func(x, y BoardLifter) int { return cmp.Compare(x.Place, y.Place) })
-		bs.stack(b.Stations[i].Lifters)
+		bs.settle(&b.Stations[i])
 	}
 	for i := range b.Bench {
 		bs.stack(b.Bench[i : i+1])
@@ -128,7 +102,65 @@ func (bs *Boards) Board(c gym.Class) Board {
 	return b
 }
 
-func (bs *Boards) lifter(c gym.Class, l gym.Lifter) (BoardLifter, error) {
+// settle puts the lifters of a station in order, with their bar and its plates.
+func (bs *Boards) settle(s *BoardStation) {
+	if len(s.Lifters) == 0 {
+		return
+	}
+	slices.SortStableFunc(s.Lifters, func(x, y BoardLifter) int { return cmp.Compare(x.Place, y.Place) })
+	if name := bs.barName(s.Lifters[0].Bar); name != "" {
+		s.Bar = name
+	}
+	bs.stack(s.Lifters)
+}
+
+func (bs *Boards) barName(key string) string {
+	bar, _ := bs.book.Equipment.Bar(key)
+	return bar.Name
+}
+
+// Lifters returns everybody on the board, station by station and then those
+// without one.
+func (b Board) Lifters() []BoardLifter {
+	var all []BoardLifter
+	for _, s := range b.Stations {
+		all = append(all, s.Lifters...)
+	}
+	return append(all, b.Bench...)
+}
+
+// Lifter returns an athlete's row.
+func (b Board) Lifter(athlete gym.ID) (BoardLifter, bool) {
+	for _, l := range b.Lifters() {
+		if l.Athlete == athlete {
+			return l, true
+		}
+	}
+	return BoardLifter{}, false
+}
+
+func (bs *Boards) lifter(c gym.Class, l gym.Lifter) BoardLifter {
+	row := bs.named(l)
+	if l.Lift == "" {
+		return row
+	}
+	rig, err := rigOf(bs.book, l, bs.loadsOf)
+	if err != nil {
+		row.Fault = err
+		return row
+	}
+	if row.Path, err = climb.Build(c.Climb, l, rig); err != nil {
+		row.Fault = err
+		return row
+	}
+	for _, step := range row.Path.Steps {
+		row.Sets = append(row.Sets, BoardSet{Step: step})
+	}
+	return row
+}
+
+// named is a lifter with the names of what they are and do.
+func (bs *Boards) named(l gym.Lifter) BoardLifter {
 	row := BoardLifter{Lifter: l, Unit: bs.book.Settings.Unit}
 	for _, a := range bs.book.Athletes {
 		if a.ID == l.Athlete {
@@ -137,7 +169,7 @@ func (bs *Boards) lifter(c gym.Class, l gym.Lifter) (BoardLifter, error) {
 	}
 	for _, lift := range bs.book.Lifts {
 		if lift.Key == l.Lift {
-			row.Lift = lift.Name
+			row.Lift, row.floor = lift.Name, lift.Floor
 		}
 	}
 	for _, t := range bs.book.Tracks {
@@ -145,93 +177,5 @@ func (bs *Boards) lifter(c gym.Class, l gym.Lifter) (BoardLifter, error) {
 			row.Track = t.Name
 		}
 	}
-	if l.Lift == "" {
-		return row, nil
-	}
-	rig, err := rigOf(bs.book, l, bs.loadsOf)
-	if err != nil {
-		return row, err
-	}
-	if row.Path, err = climb.Build(c.Climb, l, rig); err != nil {
-		return row, err
-	}
-	for _, step := range row.Path.Steps {
-		row.Sets = append(row.Sets, BoardSet{Step: step})
-	}
-	return row, nil
-}
-
-func (bs *Boards) loadsOf(bar string) (*plates.Loads, error) {
-	if l, ok := bs.loads[bar]; ok {
-		return l, nil
-	}
-	l, err := loadsOfBar(bs.book.Equipment, bar)
-	if err == nil {
-		bs.loads[bar] = l
-	}
-	return l, err
-}
-
-// planned is the load that a window most likely brings.
-func (s BoardSet) planned() mass.Mass {
-	if s.State == climb.Off || s.State == climb.Skipped {
-		return 0
-	}
-	if s.Load == 0 && len(s.Options) > 0 {
-		return s.Options[0].Load
-	}
-	return s.Load
-}
-
-// stack chooses the discs of every set at one station, in lifting order, so that
-// the fewest plates are moved.
-func (bs *Boards) stack(lifters []BoardLifter) {
-	if len(lifters) == 0 || lifters[0].Bar == "" {
-		return
-	}
-	loads, err := bs.loadsOf(lifters[0].Bar)
-	if err != nil {
-		return
-	}
-	var sets []*BoardSet
-	var targets []mass.Mass
-	for rung := range windows(lifters) {
-		for i := range lifters {
-			if rung < len(lifters[i].Sets) && lifters[i].Sets[rung].planned() > 0 {
-				sets = append(sets, &lifters[i].Sets[rung])
-				targets = append(targets, lifters[i].Sets[rung].planned())
-			}
-		}
-	}
-	var on []plates.Disc
-	for i, step := range plates.NewPlanner(loads, planWays).Sequence(nil, targets).Steps {
-		sets[i].Discs, sets[i].Blocks = step.PerSide, step.Blocks
-		sets[i].Off, sets[i].On = change(on, step.PerSide)
-		on = step.PerSide
-		for _, o := range sets[i].Options {
-			loading, _ := loads.AtMost(o.Load)
-			sets[i].Either = append(sets[i].Either, EitherLoad{Option: o, Discs: loading.PerSide})
-		}
-	}
-}
-
-// planWays is how many ways to make a load are weighed for the board.
-const planWays = 64
-
-func windows(lifters []BoardLifter) int {
-	n := 0
-	for _, l := range lifters {
-		n = max(n, len(l.Sets))
-	}
-	return n
-}
-
-// change is what comes off one side and goes on it between two stacks: all
-// outside of the first disc that differs.
-func change(from, to []plates.Disc) (off, on []plates.Disc) {
-	same := 0
-	for same < len(from) && same < len(to) && from[same] == to[same] {
-		same++
-	}
-	return from[same:], to[same:]
+	return row
 }

@@ -18,7 +18,8 @@ func (d *Desk) Path(c gym.Class, l gym.Lifter) (climb.Path, error) {
 }
 
 // Call notes what a lifter decides: after the rung that the clock is at, or the
-// one before it while that call is still open.
+// one before it while that call is still open. Any word of package climb counts:
+// climb means fair where the rep max is being found.
 func (d *Desk) Call(class, athlete gym.ID, kind gym.CallKind) error {
 	return d.change("call "+string(kind), class, func(c *gym.Class) error {
 		l, err := lifter(c, athlete)
@@ -29,12 +30,12 @@ func (d *Desk) Call(class, athlete gym.ID, kind gym.CallKind) error {
 		if err != nil {
 			return err
 		}
-		rung, kinds, ok := path.Owes(d.presentRung(*c))
+		rung, _, ok := path.Owes(d.presentRung(*c))
 		if !ok {
 			return fmt.Errorf("nothing is to be called at this window")
 		}
-		if !slices.Contains(kinds, kind) {
-			return fmt.Errorf("%q is no call here; choose one of %v", kind, kinds)
+		if _, err := climb.ParseCalls(string(kind)); err != nil {
+			return err
 		}
 		l.Calls = append(slices.Clone(l.Calls), gym.Call{Rung: rung, Kind: kind})
 		return nil

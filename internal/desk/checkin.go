@@ -3,9 +3,9 @@ package desk
 import (
 	"fmt"
 	"slices"
-	"time"
 
 	"windlass/internal/climb"
+	"windlass/internal/clock"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/plates"
@@ -139,23 +139,14 @@ func (d *Desk) dress(l *gym.Lifter, a gym.Athlete, p gym.Piece) {
 	}
 }
 
-// presentRung is the window that runs now, 0 before the start.
+// presentRung is the window that runs now: the first before the start, the last
+// after the end, since late calls are honoured.
 func (d *Desk) presentRung(c gym.Class) int {
-	if !c.Clock.Started() || len(c.Climb.Rungs) == 0 {
-		return 0
+	m := clock.Climb(c.Climb, c.Clock, d.now())
+	if m.Rung == clock.None {
+		return max(0, len(c.Climb.Rungs)-1)
 	}
-	return min(max(rungAt(c.Climb, c.Clock.Elapsed(d.now())), 0), len(c.Climb.Rungs)-1)
-}
-
-// rungAt returns the rung whose window holds a time of the climb's clock: -1
-// before the first, and the number of rungs after the last.
-func rungAt(plan gym.ClimbPlan, elapsed time.Duration) int {
-	for i, r := range plan.Rungs {
-		if elapsed < time.Duration(r.Until)*time.Second {
-			return i
-		}
-	}
-	return len(plan.Rungs)
+	return m.Rung
 }
 
 // CheckOut takes an athlete out of a class again, unless a result was logged.

@@ -72,9 +72,9 @@ func TestBoardGivesLoadsOfEveryWindow(t *testing.T) {
 	b, c, _, _ := classOfTwo(t)
 	c.Lifters[0].Station, c.Lifters[1].Station, c.Lifters[1].Place = 0, 0, 1
 	board := desk.NewBoards(b.Book()).Board(c)
-	require.Empty(t, board.Faults)
 	require.Len(t, board.Stations[0].Lifters, 2)
 	for _, l := range board.Stations[0].Lifters {
+		require.NoError(t, l.Fault)
 		require.Len(t, l.Sets, len(c.Climb.Rungs))
 		for i, s := range l.Sets {
 			if s.Load == 0 {
@@ -89,8 +89,8 @@ func TestBoardGivesLoadsOfEveryWindow(t *testing.T) {
 	}
 	m := board.At(b.now.Add(30 * time.Second))
 	assert.Equal(t, 0, m.Rung)
-	assert.Equal(t, 30*time.Second, m.Left)
-	assert.True(t, board.At(b.now.Add(time.Hour)).Over(c.Climb))
+	assert.Equal(t, 30*time.Second, m.LeftIn)
+	assert.True(t, board.At(b.now.Add(time.Hour)).Finished)
 }
 
 func TestResultOfTheDayRaisesOnlyWhenOver(t *testing.T) {
