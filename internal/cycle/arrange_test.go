@@ -301,6 +301,17 @@ func TestArrangeByHand(t *testing.T) {
 			why:  "Left out, to keep to 4 days: Easy. Moved: Squat from Monday to Wednesday, Deadlift from Thursday to Saturday. Set by hand: Squat.",
 		},
 		{
+			name: "among equals the track's order stays",
+			ask: cycle.Ask{
+				Sessions: []cycle.Session{
+					session(day.Wednesday, "A", gym.Lower), session(day.Saturday, "B", gym.Lower), session(day.Sunday, "C", gym.Upper),
+				},
+				Free: day.WeekdaysOf(day.Monday, day.Tuesday, day.Thursday, day.Friday),
+			},
+			want: "A Mon, B Thu, C Fri",
+			why:  "All 3 days of the track fit. Moved: A from Wednesday to Monday, B from Saturday to Thursday, C from Sunday to Friday.",
+		},
+		{
 			name: "no training days",
 			ask:  cycle.Ask{Free: 0b1111111},
 			why:  "The track has no training days this week.",

@@ -112,6 +112,48 @@ func TestMovedKeepsToTheTimetable(t *testing.T) {
 	assert.False(t, sunday, "nobody teaches on Sunday")
 }
 
+// clearAll clears weekdays of the powerlifting track in every week.
+func clearAll(t *testing.T, b *gym.Book, days ...day.Weekday) {
+	c := b.Cycles[0]
+	for w := range c.Weeks {
+		for _, on := range days {
+			var err error
+			c, err = cycle.Clear(c, at(w+1, on), nil)
+			require.NoError(t, err)
+		}
+	}
+	b.Cycles = []gym.Cycle{c}
+}
+
+// The bench press of week 1 had to go to Sunday, so that of week 2 cannot go to
+// Monday, although no plan stands there.
+func TestMovedMindsTheWeekBefore(t *testing.T) {
+	b := runningGym(t)
+	clearAll(t, b, day.Monday)
+	b.Closures = []gym.Closure{closed(aMonday, 2), closed(aMonday.Add(8), 1)}
+	k := cycle.NewCalendar(b)
+	assert.Equal(t, "Easy day Wed, Deadlift Thu, Shoulder press Fri, Long and easy Sat, Bench press Sun", placed(k.TrackWeek(power, aMonday)))
+	assert.Equal(t, "Easy day Wed, Deadlift Thu, Shoulder press Fri, Long and easy Sat, Bench press Sun", placed(k.TrackWeek(power, aMonday.Add(7))))
+	b.Closures = b.Closures[1:]
+	assert.Equal(t, "Bench press Mon, Easy day Wed, Deadlift Thu, Shoulder press Fri, Long and easy Sat", placed(k.TrackWeek(power, aMonday.Add(7))))
+}
+
+// On a closed Monday an athlete's squat could go to Sunday, were it not for the
+// squat of the Monday after.
+func TestOwnWeekMindsTheWeekAfter(t *testing.T) {
+	b := runningGym(t)
+	clearAll(t, b, day.Tuesday, day.Wednesday, day.Thursday, day.Friday, day.Saturday)
+	b.Moves = []gym.TrackMove{{Athlete: "a", Track: power, From: aMonday}}
+	b.Closures = []gym.Closure{closed(aMonday.Add(7), 1)}
+	k := cycle.NewCalendar(b)
+	a := gym.Athlete{ID: "a", Free: day.WeekdaysOf(day.Monday, day.Sunday)}
+	w := k.OwnWeek(a, aMonday.Add(7))
+	assert.Empty(t, w.Days)
+	assert.Contains(t, w.Why, "The week before or after stands too near.")
+	a.Free |= day.WeekdaysOf(day.Saturday)
+	assert.Equal(t, "Squat Sat", placed(k.OwnWeek(a, aMonday.Add(7))))
+}
+
 // Whatever is closed, in three weeks on end, no day of a track stands on a closed
 // day, beside a day for its region, or twice; and days that could stay did not
 // all move for nothing: with nothing closed nothing moves.

@@ -98,6 +98,14 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			want: []where{{cycle.RuleRecovery, 2, day.Wednesday}},
 		},
 		{
+			name: "a lighter lower-body day 48 hours away is fine, but then the lower body waits 4 days",
+			plant: func(p *planted) {
+				p.move(2, day.Thursday, day.Wednesday)
+				p.edit(2, day.Wednesday, func(d *gym.DayPlan) { d.Main.Scheme = []gym.Sets{{Percent: 80, Sets: 3, Reps: 5}} })
+			},
+			want: []where{{cycle.RuleFrequency, 3, day.Monday}},
+		},
+		{
 			name: "a second lift that loads what the day before loaded",
 			plant: func(p *planted) {
 				p.edit(2, day.Tuesday, func(d *gym.DayPlan) { d.Second.Lift = "romanian-deadlift" })

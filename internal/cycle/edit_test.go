@@ -1,6 +1,7 @@
 package cycle_test
 
 import (
+	"fmt"
 	"slices"
 	"testing"
 
@@ -69,6 +70,10 @@ func TestMove(t *testing.T) {
 	onto, err := cycle.Move(c, at(1, day.Saturday), at(1, day.Sunday), nil)
 	require.NoError(t, err)
 	assert.Equal(t, "Sun Long and easy", titlesOf(onto, 1)[5])
+
+	later, err := cycle.Move(c, at(1, day.Monday), at(2, day.Sunday), nil)
+	require.NoError(t, err)
+	assert.Equal(t, "Sun Squat (2)", titlesOf(later, 2)[6], "titles stay unique in a week")
 
 	_, err = cycle.Move(c, at(1, day.Monday), cycle.At{Track: "strongman", Week: 1}, nil)
 	assert.ErrorContains(t, err, "copy and paste instead")
@@ -179,6 +184,28 @@ func TestRunWaveFromAWeek(t *testing.T) {
 	assert.Equal(t, gym.LightWeek, run.Weeks[7])
 	strong := slices.IndexFunc(cycle.Check(run, b), func(f cycle.Breach) bool { return f.Rule == cycle.RuleLightWeek && f.Track == "strongman" })
 	assert.GreaterOrEqual(t, strong, 0, "the other track now climbs in a light week, and is told so")
+}
+
+// Lifts that take turns go on taking turns from what was done, and a light week
+// has the first of them.
+func TestRunWaveDealsTheLiftsOn(t *testing.T) {
+	b := builtInBook(t)
+	strong := func(c gym.Cycle, week int) gym.MainLift {
+		return cycle.Copy(c, cycle.At{Track: "strongman", Week: week, Weekday: day.Monday}).Main
+	}
+	c := makeCycle(t, b, 12, gym.RollingWave, "strongman")
+	require.Equal(t, gym.LiftKey("paused-squat"), strong(c, 6).Lift)
+	block, err := cycle.RunWave(c, "strongman", gym.BlockWave, 7, b.Settings.DayReps, nil)
+	require.NoError(t, err)
+	// Two singles are done, of the back squat and the paused squat; the block's
+	// first single, in week 9, goes to the front squat.
+	assert.Equal(t, "front-squat 1", fmt.Sprint(strong(block, 9).Lift, " ", strong(block, 9).Reps))
+
+	step, err := cycle.RunWave(c, "strongman", gym.StepWave, 7, b.Settings.DayReps, nil)
+	require.NoError(t, err)
+	require.Equal(t, gym.LiftKey("front-squat"), strong(c, 8).Lift)
+	assert.Equal(t, gym.LiftKey("back-squat"), strong(step, 8).Lift)
+	assert.NotEmpty(t, strong(step, 8).Scheme)
 }
 
 func TestVerbsRefuse(t *testing.T) {
