@@ -56,7 +56,7 @@ const (
 )
 
 // along hands every stroke between two places to a function.
-func (d *dash) along(a, b fyne.Position, stroke func(from, to fyne.Position)) {
+func (d *dash) along(a, b fyne.Position, draw func(from, to fyne.Position)) {
 	length := math.Hypot(float64(b.X-a.X), float64(b.Y-a.Y))
 	point := func(at float64) fyne.Position {
 		s := float32(at / length)
@@ -70,7 +70,7 @@ func (d *dash) along(a, b fyne.Position, stroke func(from, to fyne.Position)) {
 		}
 		end = min(end, length-at)
 		if in < strokeLength {
-			stroke(point(at), point(at+end))
+			draw(point(at), point(at+end))
 		}
 		at, d.walked = at+end, d.walked+end
 	}

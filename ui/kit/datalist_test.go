@@ -16,7 +16,8 @@ import (
 // numbered is a list of n rows called "row 0" and so on.
 func numbered(n *int) *kit.DataList {
 	return kit.NewDataList([]kit.ListColumn{
-		{Title: "Name", Width: 100, Grow: 1, Sorts: true}, {Title: "Load", Width: 80, End: true, Sorts: true},
+		{Title: "Name", Width: 100, Grow: 1, Sorts: true},
+		{Title: "Load", Width: 80, End: true, Sorts: true},
 		{Title: "Note", Width: 80},
 	}, kit.Rows{Len: func() int { return *n }, Cell: func(row, column int) kit.Cell {
 		return kit.Cell{Text: fmt.Sprintf("%s %d", []string{"row", "kg", "note"}[column], row)}

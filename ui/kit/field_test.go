@@ -111,8 +111,10 @@ func TestMassFieldShowsALoadAsItWasEntered(t *testing.T) {
 
 func lifts() []kit.Option {
 	return []kit.Option{
-		{Key: "bs", Text: "Back squat", Note: "squat"}, {Key: "fs", Text: "Front squat", Note: "squat"},
-		{Key: "bp", Text: "Bench press", Note: "press"}, {Key: "dl", Text: "Deadlift", Note: "hinge"},
+		{Key: "bs", Text: "Back squat", Note: "squat"},
+		{Key: "fs", Text: "Front squat", Note: "squat"},
+		{Key: "bp", Text: "Bench press", Note: "press"},
+		{Key: "dl", Text: "Deadlift", Note: "hinge"},
 	}
 }
 

@@ -147,9 +147,13 @@ var (
 func listPage(*testing.T) fyne.CanvasObject {
 	marked := map[int]bool{1: true, 2: true}
 	l := kit.NewDataList([]kit.ListColumn{
-		{Title: "Name", Width: 160, Grow: 2, Sorts: true}, {Title: "Track", Width: 120, Grow: 1, Sorts: true},
-		{Title: "Days", Width: 120}, {Title: "Status", Width: 140}, {Title: "Last came", Width: 110, Sorts: true},
-		{Title: "Squat 1RM", Width: 110, End: true, Sorts: true}, {Title: "Records known", Width: 120, End: true},
+		{Title: "Name", Width: 160, Grow: 2, Sorts: true},
+		{Title: "Track", Width: 120, Grow: 1, Sorts: true},
+		{Title: "Days", Width: 120},
+		{Title: "Status", Width: 140},
+		{Title: "Last came", Width: 110, Sorts: true},
+		{Title: "Squat 1RM", Width: 110, End: true, Sorts: true},
+		{Title: "Records known", Width: 120, End: true},
 	}, kit.Rows{Len: func() int { return 20000 }, Cell: rosterCell})
 	l.Marked = func(row int) bool { return marked[row] }
 	l.OnMark = func([]int, bool) {}
@@ -306,8 +310,10 @@ func trend() kit.Plot {
 func chartsPage(*testing.T) fyne.CanvasObject {
 	big, small, none := kit.NewChart(400, 320), kit.NewChart(300, 180), kit.NewChart(300, 180)
 	big.Set(trend())
-	few := kit.Plot{Unit: "kg", Points: []kit.PlotPoint{{X: 1, Y: 16, Shape: kit.Tick, Mark: look.Good}, {X: 9, Y: 20, Shape: kit.Dash, Mark: look.Warn}, {X: 15, Y: 20, Shape: kit.Tick, Mark: look.Good}, {X: 22, Y: 24, Shape: kit.Cross, Mark: look.Bad}},
-		Ticks: []kit.PlotTick{{X: 1, Label: "1 March"}, {X: 15, Label: "15 March"}, {X: 22, Label: "22 March"}}}
+	few := kit.Plot{
+		Unit: "kg", Points: []kit.PlotPoint{{X: 1, Y: 16, Shape: kit.Tick, Mark: look.Good}, {X: 9, Y: 20, Shape: kit.Dash, Mark: look.Warn}, {X: 15, Y: 20, Shape: kit.Tick, Mark: look.Good}, {X: 22, Y: 24, Shape: kit.Cross, Mark: look.Bad}},
+		Ticks: []kit.PlotTick{{X: 1, Label: "1 March"}, {X: 15, Label: "15 March"}, {X: 22, Label: "22 March"}},
+	}
 	small.Set(few)
 	none.Set(kit.Plot{Empty: "No results yet. The first one begins the trend."})
 	return kit.Room("Charts", kit.Column(look.Gap4, kit.NewCard("Back squat, 1RM", kit.Tall(380, big)),

@@ -210,11 +210,11 @@ func (f *listFace) clearRow(r *listRow) {
 func (f *listFace) paintRow(r *listRow, row int) {
 	p, l := look.Current(), f.of
 	ground := p[look.Surface]
-	switch {
-	case row == l.cursor:
-		ground = p[look.Selection]
-	case row == l.over:
+	if row == l.over {
 		ground = p[look.Hover]
+	}
+	if row == l.cursor {
+		ground = p[look.Selection]
 	}
 	fill(r.ground, ground)
 	fill(r.stroke, p[look.Accent])
