@@ -32,8 +32,8 @@ const (
 	failed
 )
 
-// A tally counts tests over any number of runs; the same test in two runs, plain
-// and with the race detector, counts once.
+// A tally counts the tests of one run, and by add those of more: the same test
+// in two runs, plain and with the race detector, counts once.
 type tally struct {
 	outcomes map[testID]outcome
 	output   map[testID]*strings.Builder // of tests that still run or have failed
@@ -84,8 +84,8 @@ func (t *tally) finish(id testID, e event) (news string) {
 }
 
 func (t *tally) record(id testID, got outcome) {
-	t.outcomes[id] = max(t.outcomes[id], got)
-	if t.outcomes[id] != failed {
+	t.outcomes[id] = got
+	if got != failed {
 		delete(t.output, id)
 	}
 }
@@ -125,6 +125,16 @@ func (t *tally) adoptUnfinished(id testID) {
 		if other.pkg == id.pkg && other.test != "" && t.outcomes[other] == 0 {
 			write(t.output, id, t.output[other].String())
 		}
+	}
+}
+
+// add takes the counts of one run in, with the words of the first failure.
+func (t *tally) add(run *tally) {
+	for id, got := range run.outcomes {
+		if got == failed && t.outcomes[id] != failed {
+			t.output[id] = run.output[id]
+		}
+		t.outcomes[id] = max(t.outcomes[id], got)
 	}
 }
 

@@ -79,19 +79,28 @@ func TestTallyOverRuns(t *testing.T) {
 		skip = `{"Action":"skip","Package":"windlass/a","Test":"TestSum"}` + "\n"
 	)
 	tests := []struct {
-		name, runs, want string
+		name string
+		runs []string
+		want string
 	}{
-		{"the same test twice counts once", pass + pass, "1 passed, 0 failed, 0 skipped"},
-		{"a race outweighs the plain pass before it", pass + race, "0 passed, 1 failed, 0 skipped"},
-		{"and the one after it", race + pass, "0 passed, 1 failed, 0 skipped"},
-		{"a test that ran somewhere was not skipped", skip + pass + skip, "1 passed, 0 failed, 0 skipped"},
-		{"no test at all", "", "0 passed, 0 failed, 0 skipped"},
+		{"the same test twice counts once", []string{pass, pass}, "1 passed, 0 failed, 0 skipped"},
+		{"a race outweighs the plain pass before it", []string{pass, race}, "0 passed, 1 failed, 0 skipped"},
+		{"and the one after it", []string{race, pass}, "0 passed, 1 failed, 0 skipped"},
+		{"a test that ran somewhere was not skipped", []string{skip, pass, skip}, "1 passed, 0 failed, 0 skipped"},
+		{"no test at all", nil, "0 passed, 0 failed, 0 skipped"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			counts := newTally()
-			readAll(t, counts, tt.runs)
+			for _, text := range tt.runs {
+				run := newTally()
+				readAll(t, run, text)
+				counts.add(run)
+			}
 			assert.Equal(t, tt.want, counts.String())
+			if counts.count(failed) > 0 {
+				assert.Equal(t, []string{"--- FAIL windlass/a TestSum\nWARNING: DATA RACE"}, counts.failures())
+			}
 		})
 	}
 }

@@ -124,11 +124,11 @@ func (s *shop) goTest(ctx context.Context, counts *tally, args ...string) (strin
 	cmd.Stderr = &complaints
 	ran := newTally()
 	err := s.streamed(cmd, func(line []byte) {
-		counts.read(line)
 		if news := ran.read(line); news != "" && !strings.HasPrefix(news, "no tests") {
 			s.out.printf("      %s", news)
 		}
 	})
+	counts.add(ran)
 	if err != nil {
 		s.show(complaints.Bytes())
 		return "", fmt.Errorf("%s: %w", ran, err)
