@@ -194,8 +194,12 @@ func TestMovedKeepsSpacingAcrossWeeks(t *testing.T) {
 func TestTrackOf(t *testing.T) {
 	b := runningGym(t)
 	b.Moves = []gym.TrackMove{
-		{Athlete: "a", Track: "strongman", From: 20}, {Athlete: "b", Track: power, From: 10}, {Athlete: "a", Track: power, From: 10},
-		{Athlete: "a", Track: "", From: 30}, {Athlete: "a", Track: "weightlifting", From: 40}, {Athlete: "a", Track: "strongman", From: 40},
+		{Athlete: "a", Track: "strongman", From: 20},
+		{Athlete: "b", Track: power, From: 10},
+		{Athlete: "a", Track: power, From: 10},
+		{Athlete: "a", Track: "", From: 30},
+		{Athlete: "a", Track: "weightlifting", From: 40},
+		{Athlete: "a", Track: "strongman", From: 40},
 	}
 	k := cycle.NewCalendar(b)
 	for on, want := range map[day.Date]gym.ID{
@@ -241,8 +245,11 @@ func TestOwnWeek(t *testing.T) {
 func TestExpected(t *testing.T) {
 	b := runningGym(t)
 	for i, a := range []gym.Athlete{
-		{Status: gym.Active}, {Status: gym.Paused}, {Status: gym.Active, Free: day.WeekdaysOf(day.Tuesday, day.Friday)},
-		{Status: gym.Active}, {Status: gym.Active},
+		{Status: gym.Active},
+		{Status: gym.Paused},
+		{Status: gym.Active, Free: day.WeekdaysOf(day.Tuesday, day.Friday)},
+		{Status: gym.Active},
+		{Status: gym.Active},
 	} {
 		a.ID = gym.ID(fmt.Sprint(i))
 		b.Athletes = append(b.Athletes, a)

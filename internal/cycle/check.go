@@ -2,7 +2,6 @@ package cycle
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"windlass/internal/day"
@@ -117,182 +116,14 @@ func (t *trackCheck) week(n int) []cell { return t.cells[7*(n-1) : 7*n] }
 
 func (t *trackCheck) kind(c *cell) gym.WeekKind { return t.cycle.Weeks[c.week-1] }
 
-// checkCycle finds what is wrong with the cycle as a whole.
-func checkCycle(c gym.Cycle, b *gym.Book) []Breach {
-	var found []Breach
-	say := func(r Rule, why, mend string) {
-		found = append(found, Breach{Rule: r, Weekday: NoWeekday, Why: why, Mend: mend})
+// How numbers are told in sentences.
+
+func aRepMax(n int) string {
+	if n == 8 || n == 11 || n == 18 {
+		return fmt.Sprintf("an %dRM", n)
 	}
-	if n := len(c.Weeks); n < MinWeeks || n > MaxWeeks {
-		say(RuleLength, fmt.Sprintf("The cycle has %d weeks.", n),
-			fmt.Sprintf("Insert or remove weeks until it has %d to %d.", MinWeeks, MaxWeeks))
-	}
-	if n := len(c.Weeks); n > 0 && c.Weeks[n-1] != gym.TestWeek {
-		say(RuleTestWeek, "The last week is not a test week.", "Make the last week the test week, or insert one at the end.")
-	}
-	for i, kind := range c.Weeks {
-		if kind != gym.TrainingWeek && kind != gym.LightWeek && kind != gym.TestWeek {
-			say(RuleKind, fmt.Sprintf("Week %d is a %q week, which there is not.", i+1, kind), "Make it a training, light or test week.")
-		}
-	}
-	if c.Start.Weekday() != b.Settings.FirstDay {
-		say(RuleFirstDay, fmt.Sprintf("The cycle starts on a %s, and your week begins on %s.", c.Start.Weekday(), b.Settings.FirstDay),
-			fmt.Sprintf("Start it on %s.", firstOnOrAfter(c.Start, b.Settings.FirstDay).Long()))
-	}
-	return append(found, overlaps(c, b)...)
+	return fmt.Sprintf("a %dRM", n)
 }
-
-// overlaps finds the other cycles that claim a track on the same days.
-func overlaps(c gym.Cycle, b *gym.Book) []Breach {
-	var found []Breach
-	for _, p := range c.Tracks {
-		for _, other := range b.Cycles {
-			if _, shared := other.Plan(p.Track); !shared || other.ID == c.ID || !meet(c, other) {
-				continue
-			}
-			found = append(found, Breach{
-				Rule: RuleOverlap, Track: p.Track, Weekday: NoWeekday,
-				Why: fmt.Sprintf("This track also runs through %q from %s to %s.", other.Name, other.Start.Long(), other.End().Long()),
-				Mend: fmt.Sprintf("Start on %s or later, or take the track out of one of the two.",
-					firstOnOrAfter(other.End().Add(1), b.Settings.FirstDay).Long()),
-			})
-		}
-	}
-	return found
-}
-
-func meet(a, b gym.Cycle) bool { return a.Start <= b.End() && b.Start <= a.End() }
-
-func firstOnOrAfter(d day.Date, w day.Weekday) day.Date { return d.Add(place(w, d.Weekday())) }
-
-// checkWeeks judges each week as a whole.
-func (t *trackCheck) checkWeeks() {
-	for n, kind := range t.cycle.Weeks {
-		week := t.week(n + 1)
-		main := 0
-		for i := range week {
-			if week[i].plan != nil && week[i].plan.Kind == gym.MainDay {
-				main++
-			}
-		}
-		whole := &cell{week: n + 1, on: NoWeekday}
-		if main > t.plan.MainDays {
-			t.breach(RuleMainDays, whole, fmt.Sprintf("The week has %s and the track promises %d.", count(main, "main day"), t.plan.MainDays),
-				"Turn a main day into a recovery day, or raise what the track promises.")
-		}
-		t.checkWeekly(whole, kind, main)
-		t.checkTitles(week)
-	}
-}
-
-// fewestSessions is the handbook's least number of sessions a week, for a beginner.
-const fewestSessions = 2
-
-func (t *trackCheck) checkWeekly(whole *cell, kind gym.WeekKind, main int) {
-	switch {
-	case kind == gym.TestWeek && whole.week == len(t.cycle.Weeks) && main == 0:
-		t.breach(RuleTestWeek, whole, "The test week has no main day, so nothing is tested.", "Give the test week a main day for each lift you test.")
-	case kind == gym.TrainingWeek && main < fewestSessions:
-		t.breach(RuleFrequency, whole, fmt.Sprintf("The week has %s; the handbook asks even beginners for 2 or 3 sessions a week.", count(main, "main day")),
-			"Add a main day, or take the week out.")
-	}
-}
-
-// checkTitles finds days that share a title: an athlete's week names days by it.
-func (t *trackCheck) checkTitles(week []cell) {
-	seen := map[string]day.Weekday{}
-	for i := range week {
-		c := &week[i]
-		if c.plan == nil || c.plan.Kind == gym.RestDay {
-			continue
-		}
-		if c.plan.Title == "" {
-			t.breach(RuleTitle, c, "The day has no title.", "Write one, such as the name of its main lift.")
-		} else if before, ok := seen[c.plan.Title]; ok {
-			t.breach(RuleTitle, c, fmt.Sprintf("%s has the title %q too.", before, c.plan.Title), "Write another title for one of them.")
-		}
-		seen[c.plan.Title] = c.on
-	}
-}
-
-// checkExposures judges what rep counts the lifts meet over the cycle.
-func (t *trackCheck) checkExposures() {
-	var order []gym.LiftKey
-	met := map[gym.LiftKey][]*cell{}
-	byPercent := map[gym.LiftKey]bool{}
-	for i := range t.cells {
-		c := &t.cells[i]
-		if !c.main() {
-			continue
-		}
-		key := c.plan.Main.Lift
-		if !c.climbs() {
-			byPercent[key] = byPercent[key] || t.kind(c) == gym.TrainingWeek
-			continue
-		}
-		if met[key] == nil {
-			order = append(order, key)
-		}
-		met[key] = append(met[key], c)
-	}
-	for _, key := range order {
-		if !byPercent[key] {
-			t.checkMissingReps(met[key])
-		}
-	}
-	for n := range t.cycle.Weeks {
-		t.checkSameReps(t.week(n + 1))
-	}
-}
-
-// checkMissingReps takes the days of one lift that climb. A lift that comes
-// oftener than it has rep counts must meet them all; one that only visits, as in
-// a strongman rotation, cannot.
-func (t *trackCheck) checkMissingReps(days []*cell) {
-	lift := days[0].lift
-	if lift == nil {
-		return
-	}
-	wanted := slices.DeleteFunc(slices.Clone(t.counts), func(n int) bool { return !lift.Records(n) })
-	if len(days) < len(wanted) {
-		return
-	}
-	for _, n := range wanted {
-		if !slices.ContainsFunc(days, func(c *cell) bool { return c.plan.Main.Reps == n }) {
-			t.breach(RuleMissingReps, days[0], fmt.Sprintf("%s never climbs to %s in this cycle.", lift.Name, aRepMax(n)),
-				fmt.Sprintf("Set one of its days to %d, or run the wave again.", n))
-		}
-	}
-}
-
-// checkSameReps finds a training week in which different lifts all climb to the
-// same rep count, unless the track wants that.
-func (t *trackCheck) checkSameReps(week []cell) {
-	if t.plan.SameReps || t.kind(&week[0]) != gym.TrainingWeek {
-		return
-	}
-	var first *cell
-	lifts := map[gym.LiftKey]bool{}
-	for i := range week {
-		c := &week[i]
-		if !c.climbs() {
-			continue
-		}
-		if first == nil {
-			first = c
-		}
-		if c.plan.Main.Reps != first.plan.Main.Reps {
-			return
-		}
-		lifts[c.plan.Main.Lift] = true
-	}
-	if len(lifts) > 1 {
-		t.breach(RuleSameReps, first, fmt.Sprintf("All %d lifts of the week climb to %s.", len(lifts), aRepMax(first.plan.Main.Reps)),
-			"Run the rolling wave, or say that the track wants one rep count a week.")
-	}
-}
-
-func aRepMax(n int) string { return fmt.Sprintf("a %dRM", n) }
 
 func count(n int, noun string) string {
 	switch n {

@@ -151,6 +151,13 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			want: []where{{cycle.RuleKind, 1, day.Wednesday}, {cycle.RuleKind, 1, day.Saturday}},
 		},
 		{
+			name: "a track twice",
+			plant: func(p *planted) {
+				p.cycle.Tracks = append(slices.Clone(p.cycle.Tracks), p.cycle.Tracks[0])
+			},
+			want: []where{{cycle.RulePlace, 0, no}},
+		},
+		{
 			name:  "a week of no known kind",
 			plant: func(p *planted) { p.cycle.Weeks = slices.Replace(slices.Clone(p.cycle.Weeks), 1, 2, "odd") },
 			want:  []where{{cycle.RuleKind, 0, no}},
@@ -209,11 +216,15 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			plant: func(p *planted) { p.cycle.Weeks = append(slices.Clone(p.cycle.Weeks[:11]), gym.TrainingWeek) },
 			want: []where{
 				{cycle.RuleTestWeek, 0, no},
-				{cycle.RuleEmptyPart, 12, day.Monday}, {cycle.RuleEmptyPart, 12, day.Monday},
+				{cycle.RuleEmptyPart, 12, day.Monday},
+				{cycle.RuleEmptyPart, 12, day.Monday},
 				{cycle.RuleSameReps, 12, day.Monday},
-				{cycle.RuleEmptyPart, 12, day.Tuesday}, {cycle.RuleEmptyPart, 12, day.Tuesday},
-				{cycle.RuleEmptyPart, 12, day.Thursday}, {cycle.RuleEmptyPart, 12, day.Thursday},
-				{cycle.RuleEmptyPart, 12, day.Friday}, {cycle.RuleEmptyPart, 12, day.Friday},
+				{cycle.RuleEmptyPart, 12, day.Tuesday},
+				{cycle.RuleEmptyPart, 12, day.Tuesday},
+				{cycle.RuleEmptyPart, 12, day.Thursday},
+				{cycle.RuleEmptyPart, 12, day.Thursday},
+				{cycle.RuleEmptyPart, 12, day.Friday},
+				{cycle.RuleEmptyPart, 12, day.Friday},
 			},
 		},
 		{
@@ -237,8 +248,10 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			name:  "a climb in a light week",
 			plant: func(p *planted) { p.cycle.Weeks = slices.Replace(slices.Clone(p.cycle.Weeks), 10, 11, gym.LightWeek) },
 			want: []where{
-				{cycle.RuleLightWeek, 11, day.Monday}, {cycle.RuleLightWeek, 11, day.Tuesday},
-				{cycle.RuleLightWeek, 11, day.Thursday}, {cycle.RuleLightWeek, 11, day.Friday},
+				{cycle.RuleLightWeek, 11, day.Monday},
+				{cycle.RuleLightWeek, 11, day.Tuesday},
+				{cycle.RuleLightWeek, 11, day.Thursday},
+				{cycle.RuleLightWeek, 11, day.Friday},
 			},
 		},
 		{
@@ -251,8 +264,11 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 				p.edit(1, day.Saturday, func(d *gym.DayPlan) { d.WarmUp, d.Workout = nil, gym.Workout{} })
 			},
 			want: []where{
-				{cycle.RuleEmptyPart, 1, day.Monday}, {cycle.RuleEmptyPart, 1, day.Tuesday}, {cycle.RuleEmptyPart, 1, day.Thursday},
-				{cycle.RuleEmptyPart, 1, day.Friday}, {cycle.RuleEmptyPart, 1, day.Saturday},
+				{cycle.RuleEmptyPart, 1, day.Monday},
+				{cycle.RuleEmptyPart, 1, day.Tuesday},
+				{cycle.RuleEmptyPart, 1, day.Thursday},
+				{cycle.RuleEmptyPart, 1, day.Friday},
+				{cycle.RuleEmptyPart, 1, day.Saturday},
 			},
 		},
 		{
@@ -304,8 +320,11 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 				p.edit(1, day.Thursday, func(d *gym.DayPlan) { d.Main.Scheme = []gym.Sets{{Percent: 70, Sets: 0, Reps: 5}} })
 			},
 			want: []where{
-				{cycle.RuleNotRecorded, 1, day.Monday}, {cycle.RuleNumber, 1, day.Monday}, {cycle.RuleNumber, 1, day.Monday},
-				{cycle.RuleNumber, 1, day.Tuesday}, {cycle.RuleNumber, 1, day.Thursday},
+				{cycle.RuleNotRecorded, 1, day.Monday},
+				{cycle.RuleNumber, 1, day.Monday},
+				{cycle.RuleNumber, 1, day.Monday},
+				{cycle.RuleNumber, 1, day.Tuesday},
+				{cycle.RuleNumber, 1, day.Thursday},
 			},
 		},
 		{
@@ -369,10 +388,17 @@ func TestBandsArePrilepins(t *testing.T) {
 		percent                         float64
 		least, most, low, optimal, high int
 	}{
-		{55, 3, 6, 18, 24, 30}, {65, 3, 6, 18, 24, 30}, {69.9, 3, 6, 18, 24, 30},
-		{70, 3, 6, 12, 18, 24}, {75, 3, 6, 12, 18, 24}, {79.9, 3, 6, 12, 18, 24},
-		{80, 2, 4, 10, 15, 20}, {85, 2, 4, 10, 15, 20}, {89.9, 2, 4, 10, 15, 20},
-		{90, 1, 2, 4, 7, 10}, {100, 1, 2, 4, 7, 10},
+		{55, 3, 6, 18, 24, 30},
+		{65, 3, 6, 18, 24, 30},
+		{69.9, 3, 6, 18, 24, 30},
+		{70, 3, 6, 12, 18, 24},
+		{75, 3, 6, 12, 18, 24},
+		{79.9, 3, 6, 12, 18, 24},
+		{80, 2, 4, 10, 15, 20},
+		{85, 2, 4, 10, 15, 20},
+		{89.9, 2, 4, 10, 15, 20},
+		{90, 1, 2, 4, 7, 10},
+		{100, 1, 2, 4, 7, 10},
 	} {
 		b := cycle.BandOf(row.percent)
 		assert.Equal(t, []int{row.least, row.most, row.low, row.optimal, row.high},

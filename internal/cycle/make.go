@@ -112,10 +112,11 @@ func Next(last gym.Cycle, id gym.ID, name string, start day.Date, b *gym.Book) (
 // allowed turns what is wrong with a cycle as a whole into an error: a plan can
 // be mended day by day, but a cycle in the wrong place cannot stand.
 func allowed(what string, c gym.Cycle, b *gym.Book) error {
-	for _, wrong := range checkCycle(c, b) {
-		return fmt.Errorf("%s cycle %q: %s; %s", what, c.Name, sentence(wrong.Why), sentence(wrong.Mend))
+	wrong := checkCycle(c, b)
+	if len(wrong) == 0 {
+		return nil
 	}
-	return nil
+	return fmt.Errorf("%s cycle %q: %s; %s", what, c.Name, sentence(wrong[0].Why), sentence(wrong[0].Mend))
 }
 
 // sentence fits a sentence into an error text.

@@ -16,7 +16,8 @@ func TestMakeMixesWavesOverSharedWeeks(t *testing.T) {
 	c, err := cycle.Make(cycle.Spec{
 		ID: "c", Name: "Autumn", Goal: "A heavier squat", Start: aMonday, Weeks: 9,
 		Tracks: []cycle.TrackSpec{
-			{Track: "a", Template: "powerlifting", Wave: gym.BlockWave}, {Track: "b", Template: "strongman", Wave: gym.StepWave},
+			{Track: "a", Template: "powerlifting", Wave: gym.BlockWave},
+			{Track: "b", Template: "strongman", Wave: gym.StepWave},
 			{Track: "c", Wave: gym.RollingWave},
 		},
 	}, b)

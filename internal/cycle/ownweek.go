@@ -1,8 +1,6 @@
 package cycle
 
 import (
-	"cmp"
-	"fmt"
 	"slices"
 
 	"windlass/internal/day"
@@ -110,86 +108,4 @@ func (k Calendar) Expected(slot gym.Slot, on day.Date) []Due {
 		}
 	}
 	return due
-}
-
-// Lack is a rep max that an athlete's plan is counted from and that nobody has
-// seen yet.
-type Lack struct {
-	Lift gym.LiftKey
-	Reps int
-	From day.Date // when the plan first asks for it
-}
-
-// Effect is what moving an athlete to another track does.
-type Effect struct {
-	Before Week   // the athlete's week around the day of the move, as it is
-	After  Week   // and as it becomes
-	Lacks  []Lack // what the new track asks for from that day on, to the end of its cycle
-	Why    string
-}
-
-// MoveEffect says what moving an athlete to a track from a day on does, before it
-// is done.
-func (k Calendar) MoveEffect(a gym.Athlete, track gym.ID, from day.Date) Effect {
-	w := wishesOf(a)
-	e := Effect{Before: k.weekOf(w, k.TrackOf(a.ID, from), from), After: k.weekOf(w, track, from)}
-	c, ok := k.CycleOn(track, from)
-	if !ok {
-		e.Why = fmt.Sprintf("No cycle runs for that track on %s, so there is no week yet.", from.Long())
-		return e
-	}
-	e.Lacks = k.lacks(a.ID, c, track, from)
-	e.Why = fmt.Sprintf("From %s: %s a week instead of %d. %s", from.Long(), count(len(e.After.Days), "day"), len(e.Before.Days), lacking(e.Lacks))
-	return e
-}
-
-func lacking(lacks []Lack) string {
-	if len(lacks) == 0 {
-		return "Every rep max that the plan asks for is known."
-	}
-	return fmt.Sprintf("%s to find or estimate.", count(len(lacks), "rep max"))
-}
-
-// lacks lists the rep maxes that a track's plan asks for from a day on and that
-// an athlete has no result for, in the order in which they are needed.
-func (k Calendar) lacks(athlete gym.ID, c gym.Cycle, track gym.ID, from day.Date) []Lack {
-	type repMax struct {
-		lift gym.LiftKey
-		reps int
-	}
-	seen := map[repMax]bool{}
-	for _, r := range k.book.Results {
-		if r.Athlete == athlete && r.Void == nil {
-			seen[repMax{r.Lift, r.Reps}] = true
-		}
-	}
-	var list []Lack
-	need := func(on day.Date, lift gym.LiftKey, reps int) {
-		if lift != "" && !seen[repMax{lift, reps}] {
-			seen[repMax{lift, reps}] = true
-			list = append(list, Lack{lift, reps, on})
-		}
-	}
-	p, _ := c.Plan(track)
-	for i := range p.Days {
-		d := &p.Days[i]
-		if on := dateOf(c, d); on >= from && d.Kind == gym.MainDay {
-			need(on, d.Main.Lift, countedFrom(d.Main))
-			need(on, cmp.Or(d.Second.OfLift, d.Second.Lift), d.Second.OfReps)
-		}
-	}
-	return list
-}
-
-// countedFrom returns the rep count whose record a main lift is counted from.
-func countedFrom(m gym.MainLift) int {
-	if len(m.Scheme) > 0 {
-		return 1
-	}
-	return m.Reps
-}
-
-// dateOf returns the date of a day plan.
-func dateOf(c gym.Cycle, d *gym.DayPlan) day.Date {
-	return c.Start.Add(7*(d.Week-1) + place(d.Weekday, c.Start.Weekday()))
 }

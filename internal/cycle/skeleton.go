@@ -1,8 +1,6 @@
 package cycle
 
 import (
-	"slices"
-
 	"windlass/internal/day"
 	"windlass/internal/gym"
 )
@@ -41,62 +39,6 @@ type extra struct {
 	finishers [][]gym.FinisherLine
 	notes     string
 	training  bool // left out of the test week
-}
-
-// helper is a second lift: what it is counted from, and how hard it is.
-type helper struct {
-	lift   gym.LiftKey
-	of     gym.LiftKey // empty: the lift itself
-	ofReps int
-	dose   dose
-}
-
-// dose is how a second lift is done in a light week, and beside a main lift of
-// many reps (four and more), of a few, and of one.
-type dose struct{ light, many, few, one gym.Sets }
-
-// The doses of second lifts; common practice, no source. The fewer reps the main
-// lift has, the less there is of the second.
-func bySets() dose { // of a 5RM
-	return dose{
-		light: gym.Sets{Percent: 65, Sets: 2, Reps: 6}, many: gym.Sets{Percent: 80, Sets: 4, Reps: 6},
-		few: gym.Sets{Percent: 85, Sets: 4, Reps: 5}, one: gym.Sets{Percent: 87.5, Sets: 3, Reps: 4},
-	}
-}
-
-func byTriples() dose { // of a 3RM
-	return dose{
-		light: gym.Sets{Percent: 65, Sets: 3, Reps: 2}, many: gym.Sets{Percent: 75, Sets: 5, Reps: 3},
-		few: gym.Sets{Percent: 82.5, Sets: 5, Reps: 2}, one: gym.Sets{Percent: 85, Sets: 4, Reps: 2},
-	}
-}
-
-func byPulls() dose { // of the Olympic lift's 1RM
-	return dose{
-		light: gym.Sets{Percent: 80, Sets: 3, Reps: 3}, many: gym.Sets{Percent: 90, Sets: 4, Reps: 4},
-		few: gym.Sets{Percent: 95, Sets: 4, Reps: 3}, one: gym.Sets{Percent: 100, Sets: 3, Reps: 3},
-	}
-}
-
-func (d dose) beside(reps int) gym.Sets {
-	switch {
-	case reps == 0:
-		return d.light
-	case reps >= 4:
-		return d.many
-	case reps >= 2:
-		return d.few
-	}
-	return d.one
-}
-
-// second is the second part beside a main lift of so many reps, 0 in a light week.
-func (h helper) second(reps int) gym.SecondLift {
-	if h.lift == "" {
-		return gym.SecondLift{}
-	}
-	s := h.dose.beside(reps)
-	return gym.SecondLift{Lift: h.lift, Sets: s.Sets, Reps: s.Reps, Percent: s.Percent, OfReps: h.ofReps, OfLift: h.of}
 }
 
 // fill makes a track's plan for the weeks of a cycle under a wave.
@@ -182,61 +124,4 @@ func turn[T any](list []T, nth int) T {
 		return none
 	}
 	return list[nth%len(list)]
-}
-
-// The parts of a day, as the built-in tracks write them.
-
-// drills takes pairs of a drill and its dose.
-func drills(pairs ...string) []gym.DrillLine {
-	var lines []gym.DrillLine
-	for pair := range slices.Chunk(pairs, 2) {
-		lines = append(lines, gym.DrillLine{Drill: pair[0], Dose: pair[1]})
-	}
-	return lines
-}
-
-// finish takes pairs of a finisher and its dose.
-func finish(pairs ...string) []gym.FinisherLine {
-	var lines []gym.FinisherLine
-	for pair := range slices.Chunk(pairs, 2) {
-		lines = append(lines, gym.FinisherLine{Finisher: pair[0], Dose: pair[1]})
-	}
-	return lines
-}
-
-func do(amount int, m gym.MovementKey) gym.Item { return gym.Item{Movement: m, Amount: amount} }
-
-const minute = 60 // seconds
-
-func amrap(minutes int, items ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.AMRAP, Seconds: minutes * minute, Items: items}
-}
-
-func forTime(rounds, capMinutes int, items ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.ForTime, Rounds: rounds, Cap: capMinutes * minute, Items: items}
-}
-
-// ladder goes through a list of reps with every movement in turn.
-func ladder(capMinutes int, reps []int, movements ...gym.MovementKey) gym.Workout {
-	w := gym.Workout{Format: gym.ForTime, Reps: reps, Cap: capMinutes * minute}
-	for _, m := range movements {
-		w.Items = append(w.Items, do(0, m))
-	}
-	return w
-}
-
-func chipper(capMinutes int, items ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.Chipper, Cap: capMinutes * minute, Items: items}
-}
-
-func emom(minutes int, slots ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.EMOM, Seconds: minutes * minute, Items: slots}
-}
-
-func intervals(rounds, work, rest int, items ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.Intervals, Rounds: rounds, Work: work, Rest: rest, Items: items}
-}
-
-func plainSets(rounds, rest int, items ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.PlainSets, Rounds: rounds, Rest: rest, Items: items}
 }
