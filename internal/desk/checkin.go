@@ -109,11 +109,23 @@ func (d *Desk) CheckIn(class, athlete gym.ID) error {
 		piece, ok := c.Piece(l.Track)
 		if !ok && len(c.Pieces) > 0 {
 			piece = c.Pieces[0]
+			l.Track = piece.Track
 		}
 		d.dress(&l, a, piece)
 		c.Lifters = append(c.Lifters, l)
+		d.joinIfItCan(c, athlete)
 		return nil
 	})
+}
+
+// joinIfItCan seats a lifter; where nobody can be seated yet, for want of a climb
+// or a station, the lifter stands, which [Desk.Sharing] explains.
+func (d *Desk) joinIfItCan(c *gym.Class, athlete gym.ID) {
+	if err := d.join(c, athlete); err != nil {
+		if l, err := lifter(c, athlete); err == nil {
+			l.Station = -1
+		}
+	}
 }
 
 // dress gives a lifter the lift, bar and base of a piece.
@@ -191,14 +203,28 @@ func (d *Desk) KeepPiece(class gym.ID, piece gym.Piece) error {
 		} else {
 			c.Pieces[at] = piece
 		}
-		for i := range c.Lifters {
-			l := &c.Lifters[i]
-			if a, ok := d.Athlete(l.Athlete); ok && l.Track == piece.Track && len(l.Calls) == 0 {
-				d.dress(l, a, piece)
-			}
-		}
+		d.redress(c, piece)
 		return nil
 	})
+}
+
+// redress gives a track's lifters what the track lifts now, and stations for it.
+func (d *Desk) redress(c *gym.Class, piece gym.Piece) {
+	var moved []gym.ID
+	for i := range c.Lifters {
+		l := &c.Lifters[i]
+		if a, ok := d.Athlete(l.Athlete); ok && l.Track == piece.Track && len(l.Calls) == 0 {
+			before := *l
+			d.dress(l, a, piece)
+			if before.Lift != l.Lift || before.Bar != l.Bar {
+				l.Station = -1
+				moved = append(moved, l.Athlete)
+			}
+		}
+	}
+	for _, athlete := range moved {
+		d.joinIfItCan(c, athlete)
+	}
 }
 
 // KeepClimb changes the climb of a class before its clock has started.

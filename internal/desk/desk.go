@@ -15,6 +15,7 @@ import (
 	"io"
 	"time"
 
+	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/gym"
 	"windlass/internal/repmax"
@@ -35,6 +36,7 @@ type Desk struct {
 	index     index
 	loads     loadCache
 	best      *repmax.Records // nil until somebody asks
+	calendar  *cycle.Calendar // likewise
 	undo      []step
 	redo      []step
 	listeners []func(Topic)
@@ -115,5 +117,8 @@ func (d *Desk) forget(about Topic) {
 	}
 	if about&(AboutResults|AboutCatalogue) != 0 {
 		d.best = nil
+	}
+	if about&(AboutRoster|AboutPlan|AboutCatalogue) != 0 {
+		d.calendar = nil
 	}
 }

@@ -105,6 +105,23 @@ func (d *Desk) LogResult(class, athlete gym.ID, text string) (climb.Verdict, err
 		append(changes, gym.PutClass{Class: put})...)
 }
 
+// Weigh says what a lifter's result would mean before it is logged.
+func (d *Desk) Weigh(class, athlete gym.ID, text string) (climb.Verdict, error) {
+	c, ok := d.Class(class)
+	if !ok {
+		return climb.Verdict{}, fmt.Errorf("weigh result: there is no such class")
+	}
+	l, err := lifter(&c, athlete)
+	if err != nil {
+		return climb.Verdict{}, fmt.Errorf("weigh result: %w", err)
+	}
+	r, err := d.readResult(c, *l, text)
+	if err != nil {
+		return climb.Verdict{}, err
+	}
+	return d.verdict(c, *l, r.Load), nil
+}
+
 func (d *Desk) readResult(c gym.Class, l gym.Lifter, text string) (gym.Result, error) {
 	a, _ := d.Athlete(l.Athlete)
 	text = strings.TrimSpace(text)

@@ -1,29 +1,28 @@
 package desk
 
 import (
+	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/gym"
 )
 
-// CycleOn returns the cycle that runs for a track on a day.
-func (d *Desk) CycleOn(track gym.ID, on day.Date) (gym.Cycle, bool) {
-	for _, c := range d.book.Cycles {
-		if _, ok := c.Plan(track); ok && c.WeekOf(on) > 0 {
-			return c, true
-		}
+// Calendar says what happens on a date, in a track and in an athlete's own week.
+func (d *Desk) Calendar() cycle.Calendar {
+	if d.calendar == nil {
+		k := cycle.NewCalendar(&d.book)
+		d.calendar = &k
 	}
-	return gym.Cycle{}, false
+	return *d.calendar
 }
 
-// PlanOn returns what a track does on a day; without a cycle it is a rest day.
-func (d *Desk) PlanOn(track gym.ID, on day.Date) gym.DayPlan {
-	c, ok := d.CycleOn(track, on)
-	if !ok {
-		return gym.DayPlan{Weekday: on.Weekday(), Kind: gym.RestDay, Title: "Rest"}
-	}
-	plan, _ := c.Plan(track)
-	return plan.Day(c.WeekOf(on), on.Weekday())
+// CycleOn returns the cycle that runs for a track on a day.
+func (d *Desk) CycleOn(track gym.ID, on day.Date) (gym.Cycle, bool) {
+	return d.Calendar().CycleOn(track, on)
 }
+
+// PlanOn returns what a track does on a day, closed days counted in; without a
+// cycle it is a rest day.
+func (d *Desk) PlanOn(track gym.ID, on day.Date) gym.DayPlan { return d.Calendar().PlanOn(track, on) }
 
 // MainLifts returns the lifts to a rep max that a track's cycle asks for, each
 // once, in the order of the plan. Without a cycle on that day the latest one

@@ -1,0 +1,223 @@
+package desk
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Arrival is one row of the list of who may come to a class.
+type Arrival struct {
+	Athlete  gym.Athlete
+	Track    string
+	Expected bool
+	Here     bool
+	Note     string // what of the athlete touches today; it never leaves the desk
+}
+
+// Expects reports whether an athlete is expected on a day by some tracks, all
+// where there are none: active, on one of them, free on that weekday and with no
+// rest on the plan. Without a cycle on that day the plan says nothing.
+func (d *Desk) Expects(a gym.Athlete, tracks []gym.ID, on day.Date) bool {
+	track := d.TrackOn(a.ID, on).ID
+	if a.Status != gym.Active || track == "" || len(tracks) > 0 && !slices.Contains(tracks, track) {
+		return false
+	}
+	if a.Free != 0 && !a.Free.Has(on.Weekday()) {
+		return false
+	}
+	_, planned := d.CycleOn(track, on)
+	return !planned || d.PlanOn(track, on).Kind != gym.RestDay
+}
+
+// Arrivals lists who may come to a class: those expected, then those who came
+// unexpected, then everybody else who trains, each by name. With a search only
+// those whose name holds every word of it are listed.
+func (d *Desk) Arrivals(c gym.Class, search string) []Arrival {
+	var tracks []gym.ID
+	for _, p := range c.Pieces {
+		tracks = append(tracks, p.Track)
+	}
+	var rows []Arrival
+	for _, a := range d.book.Athletes {
+		_, err := lifter(&c, a.ID)
+		row := Arrival{Athlete: a, Here: err == nil, Expected: d.Expects(a, tracks, c.On)}
+		if !row.Here && a.Status != gym.Active || !matches(a.Name, search) {
+			continue
+		}
+		if row.Track = d.TrackOn(a.ID, c.On).Name; row.Track == "" {
+			row.Track = "No track"
+		}
+		row.Note = d.warning(c, a.ID)
+		rows = append(rows, row)
+	}
+	slices.SortStableFunc(rows, func(x, y Arrival) int {
+		return cmp.Or(cmp.Compare(y.rank(), x.rank()), strings.Compare(strings.ToLower(x.Athlete.Name), strings.ToLower(y.Athlete.Name)))
+	})
+	return rows
+}
+
+func (a Arrival) rank() int {
+	switch {
+	case a.Expected:
+		return 2
+	case a.Here:
+		return 1
+	}
+	return 0
+}
+
+func matches(name, search string) bool {
+	name = strings.ToLower(name)
+	for word := range strings.FieldsSeq(strings.ToLower(search)) {
+		if !strings.Contains(name, word) {
+			return false
+		}
+	}
+	return true
+}
+
+// warning is what holds for an athlete that touches the lift of a class.
+func (d *Desk) warning(c gym.Class, athlete gym.ID) string {
+	var texts []string
+	region := gym.WholeBody
+	if l, err := lifter(&c, athlete); err == nil {
+		if lift, ok := d.Lift(l.Lift); ok {
+			region = lift.Region
+		}
+	}
+	for _, r := range d.Restrictions(athlete, c.On) {
+		if r.Touches(c.On, region) {
+			texts = append(texts, r.Text)
+		}
+	}
+	return strings.Join(texts, "; ")
+}
+
+// WalkIn adds somebody who is not on the roster yet and checks them in.
+func (d *Desk) WalkIn(class gym.ID, name string) (gym.ID, error) {
+	a := d.NewAthlete(name)
+	c, ok := d.Class(class)
+	if !ok {
+		return "", fmt.Errorf("check %q in: there is no such class", name)
+	}
+	var track gym.ID
+	if len(c.Pieces) > 0 {
+		track = c.Pieces[0].Track
+	}
+	if err := d.AddAthlete(a, track); err != nil {
+		return "", err
+	}
+	return a.ID, d.CheckIn(class, a.ID)
+}
+
+// Standing is what the desk shows of a lifter beside their name.
+type Standing struct {
+	Lifter  gym.Lifter
+	Name    string
+	Lift    string
+	Reps    int
+	Number  string // what the climb is counted from
+	Offer   string // a lower base that is offered, with the reason
+	Warning string // a restriction that touches the lift
+	Needs   bool   // nothing can be counted until a first load is typed
+}
+
+// Standing says how a checked-in athlete stands with today's lift.
+func (d *Desk) Standing(c gym.Class, athlete gym.ID) (Standing, bool) {
+	l, err := lifter(&c, athlete)
+	if err != nil {
+		return Standing{}, false
+	}
+	a, _ := d.Athlete(athlete)
+	lift, _ := d.Lift(l.Lift)
+	s := Standing{Lifter: *l, Name: a.Name, Lift: lift.Name, Reps: l.Reps, Warning: d.warning(c, athlete)}
+	base := d.BaseFor(a, lift, l.Reps)
+	switch {
+	case l.Lift == "":
+		s.Number = "No main lift today"
+	case l.Base > 0:
+		s.Number = fmt.Sprintf("From %s, %s", l.Base.In(a.Unit), spoken(l.Source))
+		if base.Stale != nil && l.Base == base.Load {
+			s.Offer = base.Stale.Why(a.Unit)
+		}
+	case l.Start > 0:
+		s.Number = fmt.Sprintf("No record: begins with %s and finds the rep max", l.Start.In(a.Unit))
+	default:
+		s.Number, s.Needs = "No record and no estimate: type a first load", true
+	}
+	return s, true
+}
+
+func spoken(s gym.Source) string {
+	switch s {
+	case gym.Tested:
+		return "the record"
+	case gym.Reported:
+		return "as reported"
+	}
+	return "an estimate"
+}
+
+// StartWith lets a lifter find the rep max from a first load.
+func (d *Desk) StartWith(class, athlete gym.ID, load gym.Effort) error {
+	return d.change("set a first load", class, func(c *gym.Class) error {
+		l, err := lifter(c, athlete)
+		if err == nil {
+			l.Base, l.Source, l.Start = 0, "", load.Load
+		}
+		return err
+	})
+}
+
+// CountFrom lets a lifter's climb be counted from another number today.
+func (d *Desk) CountFrom(class, athlete gym.ID, load gym.Effort) error {
+	return d.change("set what a climb is counted from", class, func(c *gym.Class) error {
+		l, err := lifter(c, athlete)
+		if err == nil {
+			l.Base, l.Source, l.Start = load.Load, gym.Reported, 0
+		}
+		return err
+	})
+}
+
+// LowerBase takes the lower base that is offered for a stale one.
+func (d *Desk) LowerBase(class, athlete gym.ID) error {
+	return d.change("lower what a climb is counted from", class, func(c *gym.Class) error {
+		l, err := lifter(c, athlete)
+		if err != nil {
+			return err
+		}
+		a, _ := d.Athlete(athlete)
+		lift, _ := d.Lift(l.Lift)
+		base := d.BaseFor(a, lift, l.Reps)
+		if base.Stale == nil {
+			return fmt.Errorf("the number is fresh; type another one if you know better")
+		}
+		l.Base = base.Stale.Lowered
+		return nil
+	})
+}
+
+// ChangeTrack lets a lifter do what another track of the class does today.
+func (d *Desk) ChangeTrack(class, athlete, track gym.ID) error {
+	return d.change("change what an athlete lifts", class, func(c *gym.Class) error {
+		l, err := lifter(c, athlete)
+		if err != nil {
+			return err
+		}
+		piece, ok := c.Piece(track)
+		if !ok {
+			return fmt.Errorf("the class has no such track")
+		}
+		a, _ := d.Athlete(athlete)
+		d.dress(l, a, piece)
+		l.Track, l.Station, l.Calls = track, -1, nil
+		d.joinIfItCan(c, athlete)
+		return nil
+	})
+}

@@ -1,0 +1,84 @@
+package desk
+
+import (
+	"fmt"
+
+	"windlass/internal/climb"
+	"windlass/internal/gym"
+)
+
+// NeedKind says what a need is about.
+type NeedKind string
+
+// The kinds of need, the most pressing first.
+const (
+	NeedRestriction NeedKind = "restriction" // touches what the athlete does today
+	NeedNumber      NeedKind = "no number"   // neither record nor estimate for today's lift
+	NeedStale       NeedKind = "old number"  // the base is old, or older than a break
+	NeedTrack       NeedKind = "no track"    // the athlete is on none
+)
+
+// Need is something that wants the coach before class.
+type Need struct {
+	Kind    NeedKind
+	Athlete gym.ID
+	Name    string
+	Text    string // one sentence
+}
+
+// Needs returns what wants the coach today, the most pressing kind first, in each
+// kind in the order of the roster.
+func (d *Desk) Needs() []Need {
+	byKind := map[NeedKind][]Need{}
+	seen := map[gym.ID]bool{}
+	note := func(kind NeedKind, a gym.Athlete, text string) {
+		byKind[kind] = append(byKind[kind], Need{Kind: kind, Athlete: a.ID, Name: a.Name, Text: text})
+	}
+	for _, m := range d.Meetings(d.Today()) {
+		for _, due := range m.Expected {
+			if a, ok := d.Athlete(due.Athlete); ok && !seen[a.ID] && m.State != Done {
+				seen[a.ID] = true
+				d.needsOf(a, due.Plan, note)
+			}
+		}
+	}
+	for _, a := range d.book.Athletes {
+		if a.Status == gym.Active && d.TrackOn(a.ID, d.Today()).ID == "" {
+			note(NeedTrack, a, "Trains here, but is on no track.")
+		}
+	}
+	var all []Need
+	for _, kind := range []NeedKind{NeedRestriction, NeedNumber, NeedStale, NeedTrack} {
+		all = append(all, byKind[kind]...)
+	}
+	return all
+}
+
+func (d *Desk) needsOf(a gym.Athlete, plan gym.DayPlan, note func(NeedKind, gym.Athlete, string)) {
+	lift, ok := d.Lift(plan.Main.Lift)
+	for _, r := range d.Restrictions(a.ID, d.Today()) {
+		if !ok || r.Touches(d.Today(), lift.Region) {
+			note(NeedRestriction, a, r.Text)
+		}
+	}
+	if !ok || plan.Main.Reps == 0 {
+		return
+	}
+	what := fmt.Sprintf("the %s of %d", lift.Name, plan.Main.Reps)
+	if plan.Main.Reps == 1 {
+		what = "a single " + lift.Name
+	}
+	switch base := d.BaseFor(a, lift, plan.Main.Reps); {
+	case base.Load == 0:
+		note(NeedNumber, a, "Has neither record nor estimate for today's "+lift.Name+".")
+	case base.Stale != nil:
+		note(NeedStale, a, staleText(what, base.Stale))
+	}
+}
+
+func staleText(what string, s *climb.Stale) string {
+	if s.Break {
+		return fmt.Sprintf("The number for %s is older than the last break.", what)
+	}
+	return fmt.Sprintf("The number for %s is %d weeks old.", what, s.Weeks)
+}
