@@ -113,6 +113,13 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			want: []where{{cycle.RuleRecovery, 2, day.Tuesday}},
 		},
 		{
+			name: "a second lift after a technique day, the day after squats", track: "weightlifting",
+			plant: func(p *planted) {
+				p.edit(2, day.Saturday, func(d *gym.DayPlan) { d.Second = romanians })
+			},
+			want: []where{{cycle.RuleRecovery, 2, day.Saturday}},
+		},
+		{
 			name: "two heavy whole-body days side by side, and the squats they push together", track: "weightlifting",
 			plant: func(p *planted) { p.move(2, day.Thursday, day.Tuesday) },
 			want:  []where{{cycle.RuleNeighbours, 2, day.Tuesday}, {cycle.RuleNeighbours, 2, day.Friday}},

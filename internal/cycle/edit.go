@@ -26,6 +26,11 @@ type At struct {
 	Weekday day.Weekday
 }
 
+// Date returns the day of the calendar.
+func (a At) Date(c gym.Cycle) day.Date {
+	return c.Start.Add(7*(a.Week-1) + place(a.Weekday, c.Start.Weekday()))
+}
+
 // The verbs below never change the cycle they are given, and on an error they
 // return it as it was. The old cycle and the new one share the plans that stayed,
 // so change a plan by way of [Copy] and [Put].
@@ -108,7 +113,11 @@ func Repeat(c gym.Cycle, at At, through int, trained Trained) (gym.Cycle, error)
 			targets = append(targets, At{at.Track, w, at.Weekday})
 		}
 	}
-	if err := guard("repeat the day", c, trained, targets...); err != nil {
+	err := guard("repeat the day", c, nil, at) // the day itself may be trained
+	if err == nil {
+		err = guard("repeat the day", c, trained, targets...)
+	}
+	if err != nil {
 		return c, err
 	}
 	return replace(c, at.Track, func(days []gym.DayPlan) []gym.DayPlan {

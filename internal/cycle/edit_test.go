@@ -61,6 +61,13 @@ func TestPutCopyPasteCutClear(t *testing.T) {
 	assert.Equal(t, []string{"Tue Bench press", "Wed Easy day", "Thu Deadlift", "Fri Shoulder press", "Sat Long and easy"}, titlesOf(cleared, 1))
 }
 
+func TestAtDate(t *testing.T) {
+	c := gym.Cycle{Start: day.Of(2026, 3, 1)} // a Sunday
+	assert.Equal(t, day.Of(2026, 3, 2), at(1, day.Monday).Date(c))
+	assert.Equal(t, day.Of(2026, 3, 8), at(2, day.Sunday).Date(c))
+	assert.Equal(t, day.Of(2026, 3, 14), at(2, day.Saturday).Date(c))
+}
+
 func TestMove(t *testing.T) {
 	b := builtInBook(t)
 	c := makeCycle(t, b, 6, gym.RollingWave, "powerlifting")
@@ -237,6 +244,7 @@ func TestVerbsRefuse(t *testing.T) {
 		{"no such week", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Clear(c, at(7, 0), nil) }, false, "choose 1 to 6"},
 		{"no such weekday", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Clear(c, at(1, 9), nil) }, false, "not a weekday"},
 		{"no such track", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Clear(c, cycle.At{Track: "x", Week: 1}, nil) }, false, "add the track first"},
+		{"repeat no day", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Repeat(c, at(0, 0), 6, nil) }, false, "choose 1 to 6"},
 		{"shift by two", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Shift(c, power, 2, 2, nil) }, false, "shift by one"},
 		{"shift before the start", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Shift(c, power, 1, -1, nil) }, false, "choose 2 to 5"},
 		{"shift the test week", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Shift(c, power, 6, 1, nil) }, false, "choose 1 to 5"},

@@ -69,7 +69,7 @@ func (k Calendar) lacks(athlete gym.ID, c gym.Cycle, track gym.ID, from day.Date
 	p, _ := c.Plan(track)
 	for i := range p.Days {
 		d := &p.Days[i]
-		if on := dateOf(c, d); on >= from && d.Kind == gym.MainDay {
+		if on := (At{track, d.Week, d.Weekday}).Date(c); on >= from && d.Kind == gym.MainDay {
 			need(on, d.Main.Lift, countedFrom(d.Main))
 			need(on, cmp.Or(d.Second.OfLift, d.Second.Lift), d.Second.OfReps)
 		}
@@ -83,9 +83,4 @@ func countedFrom(m gym.MainLift) int {
 		return 1
 	}
 	return m.Reps
-}
-
-// dateOf returns the date of a day plan.
-func dateOf(c gym.Cycle, d *gym.DayPlan) day.Date {
-	return c.Start.Add(7*(d.Week-1) + place(d.Weekday, c.Start.Weekday()))
 }

@@ -2,7 +2,6 @@ package cycle
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"windlass/internal/gym"
@@ -63,12 +62,20 @@ func (t *trackCheck) checkNeighbours(a, b *cell) {
 	}
 }
 
-// stress returns the lifts of a day that its neighbours must not repeat.
+// stress returns the lifts of a day that its neighbours must not repeat. What is
+// only practised stresses nothing.
 func stress(c *cell) []*gym.Lift {
-	if !c.main() || technique(c.plan.Main, c.lift) {
+	if !c.main() {
 		return nil
 	}
-	return slices.DeleteFunc([]*gym.Lift{c.lift, c.second}, func(l *gym.Lift) bool { return l == nil })
+	var lifts []*gym.Lift
+	if c.lift != nil && !technique(c.plan.Main, c.lift) {
+		lifts = append(lifts, c.lift)
+	}
+	if s := c.second; s != nil && !(s.Pattern == gym.Olympic && c.plan.Second.Percent < techniqueBelow) {
+		lifts = append(lifts, s)
+	}
+	return lifts
 }
 
 // checkPreTires finds conditioning that loads what the next day lifts with.
