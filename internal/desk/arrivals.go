@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"windlass/internal/day"
 	"windlass/internal/gym"
 )
 
@@ -19,33 +18,18 @@ type Arrival struct {
 	Note     string // what of the athlete touches today; it never leaves the desk
 }
 
-// Expects reports whether an athlete is expected on a day by some tracks, all
-// where there are none: active, on one of them, free on that weekday and with no
-// rest on the plan. Without a cycle on that day the plan says nothing.
-func (d *Desk) Expects(a gym.Athlete, tracks []gym.ID, on day.Date) bool {
-	track := d.TrackOn(a.ID, on).ID
-	if a.Status != gym.Active || track == "" || len(tracks) > 0 && !slices.Contains(tracks, track) {
-		return false
-	}
-	if a.Free != 0 && !a.Free.Has(on.Weekday()) {
-		return false
-	}
-	_, planned := d.CycleOn(track, on)
-	return !planned || d.PlanOn(track, on).Kind != gym.RestDay
-}
-
 // Arrivals lists who may come to a class: those expected, then those who came
 // unexpected, then everybody else who trains, each by name. With a search only
 // those whose name holds every word of it are listed.
 func (d *Desk) Arrivals(c gym.Class, search string) []Arrival {
-	var tracks []gym.ID
-	for _, p := range c.Pieces {
-		tracks = append(tracks, p.Track)
+	expected := map[gym.ID]bool{}
+	for _, due := range d.Expected(slotOf(c), c.On) {
+		expected[due.Athlete] = true
 	}
 	var rows []Arrival
 	for _, a := range d.book.Athletes {
 		_, err := lifter(&c, a.ID)
-		row := Arrival{Athlete: a, Here: err == nil, Expected: d.Expects(a, tracks, c.On)}
+		row := Arrival{Athlete: a, Here: err == nil, Expected: expected[a.ID]}
 		if !row.Here && a.Status != gym.Active || !matches(a.Name, search) {
 			continue
 		}
@@ -59,6 +43,15 @@ func (d *Desk) Arrivals(c gym.Class, search string) []Arrival {
 		return cmp.Or(cmp.Compare(y.rank(), x.rank()), strings.Compare(strings.ToLower(x.Athlete.Name), strings.ToLower(y.Athlete.Name)))
 	})
 	return rows
+}
+
+// slotOf is a class as the timetable has it, for asking who is expected.
+func slotOf(c gym.Class) gym.Slot {
+	s := gym.Slot{ID: c.Slot, Weekday: c.On.Weekday(), At: c.At, Name: c.Name}
+	for _, p := range c.Pieces {
+		s.Tracks = append(s.Tracks, p.Track)
+	}
+	return s
 }
 
 func (a Arrival) rank() int {
