@@ -177,6 +177,14 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 			want: []where{{cycle.RulePreTires, 5, day.Wednesday}},
 		},
 		{
+			name: "a minute of rest is no movement",
+			plant: func(p *planted) {
+				p.edit(5, day.Monday, func(d *gym.DayPlan) {
+					d.Workout = gym.Workout{Format: gym.EMOM, Seconds: 600, Items: []gym.Item{{Movement: "run", Amount: 100}, {}}}
+				})
+			},
+		},
+		{
 			name: "thrusters share the press's pattern",
 			plant: func(p *planted) {
 				p.edit(5, day.Thursday, func(d *gym.DayPlan) { d.Workout.Items[0].Movement = "barbell-thruster" })

@@ -87,7 +87,8 @@ func (t *trackCheck) checkNames(c *cell) {
 	lose(string(d.Second.Lift), d.Second.Empty() || c.second != nil)
 	lose(string(d.Second.OfLift), d.Second.OfLift == "" || t.lifts[d.Second.OfLift] != nil)
 	for _, i := range d.Workout.Items {
-		lose(string(i.Movement), t.movements[i.Movement] != nil)
+		rest := i.Movement == "" && d.Workout.Format == gym.EMOM // a slot of rest
+		lose(string(i.Movement), rest || t.movements[i.Movement] != nil)
 	}
 	for _, l := range d.WarmUp {
 		lose(l.Drill, t.drills[l.Drill])

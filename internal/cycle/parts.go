@@ -40,11 +40,7 @@ func forTime(rounds, capMinutes int, items ...gym.Item) gym.Workout {
 
 // ladder goes through a list of reps with every movement in turn.
 func ladder(capMinutes int, reps []int, movements ...gym.MovementKey) gym.Workout {
-	w := gym.Workout{Format: gym.ForTime, Reps: reps, Cap: capMinutes * minute}
-	for _, m := range movements {
-		w.Items = append(w.Items, do(0, m))
-	}
-	return w
+	return gym.Workout{Format: gym.ForTime, Reps: reps, Cap: capMinutes * minute, Items: unnumbered(movements)}
 }
 
 func chipper(capMinutes int, items ...gym.Item) gym.Workout {
@@ -55,10 +51,19 @@ func emom(minutes int, slots ...gym.Item) gym.Workout {
 	return gym.Workout{Format: gym.EMOM, Seconds: minutes * minute, Items: slots}
 }
 
-func intervals(rounds, work, rest int, items ...gym.Item) gym.Workout {
-	return gym.Workout{Format: gym.Intervals, Rounds: rounds, Work: work, Rest: rest, Items: items}
+// intervals gives every movement its rounds in turn, as much as possible in each.
+func intervals(rounds, work, rest int, movements ...gym.MovementKey) gym.Workout {
+	return gym.Workout{Format: gym.Intervals, Rounds: rounds, Work: work, Rest: rest, Items: unnumbered(movements)}
 }
 
 func plainSets(rounds, rest int, items ...gym.Item) gym.Workout {
 	return gym.Workout{Format: gym.PlainSets, Rounds: rounds, Rest: rest, Items: items}
+}
+
+func unnumbered(movements []gym.MovementKey) []gym.Item {
+	items := make([]gym.Item, len(movements))
+	for i, m := range movements {
+		items[i] = do(0, m)
+	}
+	return items
 }

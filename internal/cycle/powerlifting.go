@@ -30,8 +30,8 @@ func powerSquat() slot {
 		workouts: []gym.Workout{
 			amrap(12, do(12, "kettlebell-goblet-squat"), do(10, "box-jump-over"), do(200, "run")),
 			forTime(4, 15, do(300, "row-metres"), do(20, "dumbbell-walking-lunge"), do(12, "sit-up")),
-			emom(12, do(12, "row-calories"), do(14, "wall-ball"), do(15, "v-up")),
-			intervals(8, 40, 50, do(10, "bike-calories"), do(8, "dumbbell-front-squat")),
+			emom(12, do(12, "row-calories"), do(12, "wall-ball"), do(15, "v-up")),
+			intervals(8, 40, 50, "bike-calories", "dumbbell-front-squat"),
 		},
 		finishers: [][]gym.FinisherLine{
 			finish("leg-curl", "3 × 12", "standing-calf-raise", "3 × 15"),
@@ -55,7 +55,7 @@ func powerBench() slot {
 			forTime(5, 14, do(12, "push-up"), do(10, "dumbbell-row"), do(15, "ski-calories")),
 			amrap(10, do(8, "pull-up"), do(12, "dumbbell-floor-press"), do(40, "double-under")),
 			ladder(14, []int{18, 14, 10, 6}, "ring-row", "hand-release-push-up", "burpee"),
-			emom(15, do(14, "ski-calories"), do(10, "dumbbell-bench-press"), do(12, "hanging-knee-raise")),
+			emom(15, do(12, "ski-calories"), do(10, "dumbbell-bench-press"), do(12, "hanging-knee-raise")),
 		},
 		finishers: [][]gym.FinisherLine{
 			finish("triceps-pushdown", "3 × 15", "face-pull", "3 × 15"),
@@ -78,7 +78,7 @@ func powerDeadlift() slot {
 		workouts: []gym.Workout{
 			amrap(12, do(15, "kettlebell-swing"), do(40, "sled-push"), do(12, "toes-to-bar")),
 			chipper(16, do(1000, "row-metres"), do(40, "kettlebell-deadlift"), do(40, "box-step-up"), do(40, "sit-up"), do(400, "run")),
-			intervals(6, 60, 90, do(100, "kettlebell-farmers-carry"), do(12, "bike-calories")),
+			intervals(6, 60, 90, "kettlebell-farmers-carry", "bike-calories"),
 			forTime(3, 13, do(400, "run"), do(18, "back-extension"), do(18, "box-jump")),
 		},
 		finishers: [][]gym.FinisherLine{

@@ -31,7 +31,7 @@ func strongSquat() slot {
 			plainSets(5, 90, do(20, "yoke-carry")),
 			amrap(12, do(20, "sled-push"), do(10, "sandbag-bear-hug-squat"), do(10, "sit-up")),
 			forTime(4, 14, do(40, "sandbag-bear-hug-carry"), do(6, "tyre-flip"), do(200, "run")),
-			intervals(6, 45, 75, do(20, "sled-drag"), do(10, "bike-calories")),
+			intervals(6, 45, 75, "sled-drag", "bike-calories"),
 		},
 		finishers: [][]gym.FinisherLine{
 			finish("backward-sled-walk", "4 × 20 m", "side-bend", "3 × 12 a side"),
@@ -77,7 +77,7 @@ func strongPull() slot {
 			plainSets(5, 90, do(40, "handles-carry")),
 			amrap(12, do(6, "sandbag-over-shoulder"), do(40, "sled-drag"), do(12, "back-extension")),
 			forTime(3, 14, do(60, "keg-carry"), do(15, "kettlebell-swing"), do(300, "row-metres")),
-			intervals(6, 40, 80, do(20, "frame-carry-metres"), do(8, "ball-over-shoulder")),
+			intervals(6, 40, 80, "frame-carry-metres", "ball-over-shoulder"),
 		},
 		finishers: [][]gym.FinisherLine{
 			finish("back-extension-hold", "3 × 30 s", "plate-pinch", "3 × 30 s"),

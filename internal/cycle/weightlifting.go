@@ -51,7 +51,7 @@ func olympicBackSquat() slot {
 		warmUp: drills("easy-bike", "3 min", "ankle-rock", "10 a side", "squat-pry", "60 s", "bodyweight-squat", "2 × 10", "wall-slide", "2 × 10"),
 		workouts: []gym.Workout{
 			amrap(10, do(10, "box-jump"), do(12, "kettlebell-swing"), do(10, "push-up")),
-			intervals(6, 30, 60, do(10, "bike-calories")),
+			intervals(6, 30, 60, "bike-calories"),
 			forTime(3, 12, do(16, "kettlebell-rack-lunge"), do(12, "hanging-knee-raise"), do(300, "row-metres")),
 		},
 		finishers: [][]gym.FinisherLine{
@@ -93,7 +93,7 @@ func olympicFrontSquat() slot {
 		workouts: []gym.Workout{
 			forTime(4, 13, do(12, "wall-ball"), do(10, "pull-up"), do(200, "run")),
 			amrap(11, do(8, "dumbbell-hang-clean-and-press"), do(10, "box-jump-over"), do(12, "sit-up")),
-			intervals(8, 30, 45, do(8, "burpee"), do(8, "row-calories")),
+			intervals(8, 30, 45, "burpee", "row-calories"),
 		},
 		finishers: [][]gym.FinisherLine{
 			finish("back-extension-hold", "3 × 30 s", "lateral-raise", "3 × 15"),
