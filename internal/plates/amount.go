@@ -57,7 +57,8 @@ func (l *Loads) atLeast(limit mass.Mass) (best amount, ok bool) {
 	return best, bottom <= mass.Max
 }
 
-// between yields every amount whose total is in the range, ends included.
+// between yields every amount whose total is in the range, ends included, in no
+// order.
 func (l *Loads) between(from, to mass.Mass) iter.Seq[amount] {
 	to = min(to, mass.Max)
 	return func(yield func(amount) bool) {

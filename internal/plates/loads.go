@@ -128,7 +128,8 @@ func (l *Loads) AtLeast(limit mass.Mass) (Loading, bool) {
 }
 
 // Simplest returns the load with the fewest plates that is within slack of the
-// target, the nearest of those; when there is none, the nearest load of all.
+// target, of those the nearest and then the lighter; when there is none, the
+// nearest load of all.
 // Where kilograms and pounds lie on one heap the nearest load may take nine
 // plates to be ten grams nearer: nobody wants that in a warm-up.
 func (l *Loads) Simplest(target, slack mass.Mass) (Loading, error) {
@@ -136,7 +137,7 @@ func (l *Loads) Simplest(target, slack mass.Mass) (Loading, error) {
 	if err != nil {
 		return Loading{}, err
 	}
-	best, fewest, off := amount{}, never, slack+1
+	best, fewest, off := amount{}, never, mass.Mass(0)
 	for a := range l.between(target-slack, target+slack) {
 		n, away := l.discs(a), apart(l.total(a), target)
 		if n < fewest || n == fewest && away < off {
