@@ -1,0 +1,122 @@
+package conditioning
+
+import (
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"windlass/internal/gym"
+)
+
+func brief(t require.TestingT) (Brief, gym.Catalogue) {
+	c, _ := catalogue(t)
+	return Brief{
+		Main: lift(t, c, "bench-press"), Reps: 5, Next: lift(t, c, "deadlift"), Apart: 3, Class: 16,
+		Since:    map[gym.MovementKey]int{"burpee": 1, "sit-up": 2, "pull-up": 3},
+		Places:   PlacesOf(gym.Equipment{Implements: c.Implements}),
+		Shortest: 8 * 60, Longest: 15 * 60, Movements: c.Movements, Table: DefaultTable(), Pace: DefaultPace(),
+	}, c
+}
+
+// Every proposal keeps every promise, checked here from the brief alone.
+func TestComposeKeepsItsPromises(t *testing.T) {
+	base, c := brief(t)
+	find := finder(c.Movements)
+	rapid.Check(t, func(t *rapid.T) {
+		b := base
+		b.Reps = rapid.SampledFrom([]int{5, 3, 1, 8}).Draw(t, "reps")
+		pairs := [][2]gym.LiftKey{{"bench-press", "deadlift"}, {"back-squat", "shoulder-press"}, {"shoulder-press", "back-squat"}, {"snatch", "bench-press"}}
+		pair := rapid.SampledFrom(pairs).Draw(t, "lifts")
+		b.Main, b.Next = lift(t, c, pair[0]), lift(t, c, pair[1])
+		seed := rapid.Uint64().Draw(t, "seed")
+		p, err := Compose(b, seed)
+		require.NoError(t, err)
+		require.NoError(t, Check(p.Workout, find))
+		if formats, ok := b.Table[b.Reps]; ok {
+			assert.Contains(t, formats, p.Workout.Format)
+		}
+		assert.GreaterOrEqual(t, p.Duration.Usual.Seconds, b.Shortest)
+		assert.LessOrEqual(t, p.Duration.Usual.Seconds, b.Longest)
+		supported := false
+		for _, item := range p.Workout.Items {
+			m, _ := find(string(item.Movement))
+			assert.NotEqual(t, b.Next.Region, m.Region, m.Key)
+			assert.NotEqual(t, b.Next.Pattern, m.Pattern, m.Key)
+			assert.NotContains(t, []gym.MovementKey{"burpee", "sit-up"}, m.Key)
+			supported = supported || m.Region == b.Main.Region
+		}
+		assert.True(t, supported)
+		assert.Len(t, p.Why, 6)
+		again, err := Compose(b, seed)
+		require.NoError(t, err)
+		assert.Equal(t, p, again)
+	})
+}
+
+// Seeds give different workouts, and all the table's formats come up.
+func TestComposeVaries(t *testing.T) {
+	b, _ := brief(t)
+	seen, formats := map[string]bool{}, map[gym.Format]bool{}
+	for seed := range uint64(40) {
+		p, err := Compose(b, seed)
+		require.NoError(t, err)
+		seen[Format(p.Workout, nil)], formats[p.Workout.Format] = true, true
+	}
+	assert.Greater(t, len(seen), 30)
+	assert.Len(t, formats, 3)
+}
+
+func TestComposeHeedsThePlaces(t *testing.T) {
+	b, c := brief(t)
+	b.Places = map[string]int{"kettlebell": 8, "dumbbell": 7}
+	find := finder(c.Movements)
+	for seed := range uint64(30) {
+		p, err := Compose(b, seed)
+		require.NoError(t, err)
+		for _, item := range p.Workout.Items {
+			m, _ := find(string(item.Movement))
+			assert.Contains(t, []string{"", "kettlebell"}, m.Implement)
+		}
+	}
+}
+
+func TestComposeSparesFirst(t *testing.T) {
+	b, c := brief(t)
+	b.Next = lift(t, c, "shoulder-press") // upper body, as the day's own
+	p, err := Compose(b, 1)
+	require.NoError(t, err)
+	assert.Contains(t, p.Why[1], "Nothing supports")
+}
+
+func TestComposeWithoutLifts(t *testing.T) {
+	b, _ := brief(t)
+	b.Main, b.Next = gym.Lift{}, gym.Lift{}
+	p, err := Compose(b, 1)
+	require.NoError(t, err)
+	assert.Len(t, p.Why, 4)
+}
+
+func TestComposeRefuses(t *testing.T) {
+	for _, row := range []struct {
+		change func(*Brief)
+		want   string
+	}{
+		{func(b *Brief) { b.Longest = 60; b.Shortest = 120 }, "window"},
+		{func(b *Brief) { b.Table = nil }, "table of formats"},
+		{func(b *Brief) { b.Movements = nil }, "of 0 movements there are too few"},
+		{func(b *Brief) { b.Movements = b.Movements[:3] }, "3 × would tire"},
+		{func(b *Brief) {
+			b.Movements = slices.DeleteFunc(slices.Clone(b.Movements), func(m gym.Movement) bool { return m.Region == gym.Upper })
+		}, "supports the upper of Bench press"},
+		{func(b *Brief) { b.Shortest, b.Longest = 1, 2 }, "nothing of 0:01 to 0:02"},
+	} {
+		b, _ := brief(t)
+		row.change(&b)
+		_, err := Compose(b, 1)
+		assert.ErrorIs(t, err, ErrNoProposal)
+		assert.ErrorContains(t, err, row.want)
+	}
+}

@@ -1,0 +1,12 @@
+// Package conditioning knows the formats of conditioning: what makes a workout
+// whole, how it is written in a line, how it is scored, how long it takes, and
+// which one fits a day.
+//
+// Most callers need [Check] and [Estimate]; [Parse] and [Format] read and write a
+// workout as one line of text, [ParseScore] a score, and [Compose] proposes a
+// workout with its reasons. The package promises that a workout which passes
+// Check can be shown, timed and written, and that the same seed composes the same
+// workout. It chooses no loads (see package tier) and keeps no time (see package
+// clock). Seconds, fatigue and the like are common practice unless a source is
+// named; a gym's own scores correct them ([Calibrate]).
+package conditioning
