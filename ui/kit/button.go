@@ -40,6 +40,9 @@ func NewButton(label string, do func()) *Button {
 	return b
 }
 
+// Quiet takes back that it matters more than its neighbours.
+func (b *Button) Quiet() *Button { return b.as(quiet) }
+
 // Primary makes it the one button of its place that matters most.
 func (b *Button) Primary() *Button { return b.as(primary) }
 

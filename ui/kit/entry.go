@@ -59,6 +59,10 @@ func (e *entry) TypedKey(key *fyne.KeyEvent) {
 	}
 }
 
+// AcceptsTab implements fyne.Tabbable: Tab always leads on, also out of a field of
+// several lines, so that the keyboard cannot be trapped (WCAG 2.2, 2.1.2).
+func (e *entry) AcceptsTab() bool { return false }
+
 // functionKeys never write a character.
 var functionKeys = map[fyne.KeyName]bool{
 	fyne.KeyF1: true, fyne.KeyF2: true, fyne.KeyF3: true, fyne.KeyF4: true,

@@ -47,7 +47,14 @@ func (s *Shell) CreateRenderer() fyne.WidgetRenderer {
 func (s *Shell) floats() *floating      { return s.layer }
 func (s *Shell) tipWait() time.Duration { return s.TipDelay }
 func (m *Modal) floats() *floating      { return m.layer }
-func (m *Modal) tipWait() time.Duration { return tipDelay }
+
+// tipWait is that of the window which the question stands in front of.
+func (m *Modal) tipWait() time.Duration {
+	if s, ok := m.window.Content().(*Shell); ok {
+		return s.TipDelay
+	}
+	return tipDelay
+}
 
 // floater is an outermost widget with a layer to draw on.
 type floater interface {

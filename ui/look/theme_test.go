@@ -1,6 +1,7 @@
 package look_test
 
 import (
+	"image/color"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -12,13 +13,40 @@ import (
 	"windlass/ui/look"
 )
 
+// Fyne's names of colours, all of version 2.7.
+var names = []fyne.ThemeColorName{
+	theme.ColorNameBackground, theme.ColorNameButton, theme.ColorNameDisabled, theme.ColorNameDisabledButton,
+	theme.ColorNameError, theme.ColorNameFocus, theme.ColorNameForeground, theme.ColorNameForegroundOnError,
+	theme.ColorNameForegroundOnPrimary, theme.ColorNameForegroundOnSuccess, theme.ColorNameForegroundOnWarning,
+	theme.ColorNameHeaderBackground, theme.ColorNameHover, theme.ColorNameHyperlink, theme.ColorNameInputBackground,
+	theme.ColorNameInputBorder, theme.ColorNameMenuBackground, theme.ColorNameOverlayBackground,
+	theme.ColorNamePlaceHolder, theme.ColorNamePressed, theme.ColorNamePrimary, theme.ColorNameScrollBar,
+	theme.ColorNameScrollBarBackground, theme.ColorNameSelection, theme.ColorNameSeparator, theme.ColorNameShadow,
+	theme.ColorNameSuccess, theme.ColorNameWarning,
+}
+
 func TestVariantOfTheDesktopIsIgnored(t *testing.T) {
 	th := look.New(look.Dark())
-	for _, name := range []fyne.ThemeColorName{
-		theme.ColorNameBackground, theme.ColorNameForeground, theme.ColorNamePrimary,
-		theme.ColorNameButton, theme.ColorNameSelection, theme.ColorNameScrollBar,
-	} {
+	for _, name := range names {
 		assert.Equal(t, th.Color(name, theme.VariantDark), th.Color(name, theme.VariantLight), name)
+	}
+}
+
+// No widget of Fyne's may bring a colour of its own onto the screen.
+func TestEveryColourIsOurs(t *testing.T) {
+	for which, p := range palettes() {
+		ours := map[color.NRGBA]bool{}
+		for _, c := range p {
+			ours[color.NRGBA{R: c.R, G: c.G, B: c.B, A: 0xFF}] = true
+		}
+		for _, name := range names {
+			c := color.NRGBAModel.Convert(look.New(p).Color(name, theme.VariantDark)).(color.NRGBA)
+			if c.A == 0 {
+				continue // drawn by kit instead
+			}
+			c.A = 0xFF
+			assert.True(t, ours[c], "%s: %s is %v", which, name, c)
+		}
 	}
 }
 

@@ -9,7 +9,6 @@ import (
 	"path/filepath"
 	"testing"
 
-	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/require"
 )
 
@@ -24,8 +23,9 @@ const (
 
 // Golden compares the window with testdata/NAME.png beside the test. With
 // -update it writes the picture instead.
-func Golden(t testing.TB, w fyne.Window, name string) {
+func Golden(t testing.TB, w *Window, name string) {
 	t.Helper()
+	w.settle()
 	path := filepath.Join("testdata", name+".png")
 	if *update {
 		require.NoError(t, save(path, w.Canvas().Capture()))
@@ -42,8 +42,9 @@ func Golden(t testing.TB, w fyne.Window, name string) {
 }
 
 // Snapshot writes a picture of the window to a file, for a person to look at.
-func Snapshot(t testing.TB, w fyne.Window, path string) {
+func Snapshot(t testing.TB, w *Window, path string) {
 	t.Helper()
+	w.settle()
 	require.NoError(t, save(path, w.Canvas().Capture()))
 }
 

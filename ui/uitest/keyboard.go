@@ -16,7 +16,7 @@ type Input interface {
 }
 
 // Type types text into whatever has the keyboard, or into the window.
-func Type(t testing.TB, w fyne.Window, text string) {
+func Type(t testing.TB, w *Window, text string) {
 	t.Helper()
 	for _, r := range text {
 		switch focused := w.Canvas().Focused(); {
@@ -29,7 +29,7 @@ func Type(t testing.TB, w fyne.Window, text string) {
 }
 
 // Fill replaces what stands in the input of that name.
-func Fill(t testing.TB, w fyne.Window, name, text string) {
+func Fill(t testing.TB, w *Window, name, text string) {
 	t.Helper()
 	var found Input
 	walk(front(w), func(s spot) bool {
@@ -50,7 +50,7 @@ func Fill(t testing.TB, w fyne.Window, name, text string) {
 }
 
 // Key presses keys one after the other. Tab moves the keyboard on.
-func Key(t testing.TB, w fyne.Window, keys ...fyne.KeyName) {
+func Key(t testing.TB, w *Window, keys ...fyne.KeyName) {
 	t.Helper()
 	for _, k := range keys {
 		focused := w.Canvas().Focused()
@@ -71,7 +71,7 @@ func takesTab(f fyne.Focusable) bool {
 }
 
 // Shortcut presses keys that belong together, such as Ctrl+C.
-func Shortcut(t testing.TB, w fyne.Window, s fyne.Shortcut) {
+func Shortcut(t testing.TB, w *Window, s fyne.Shortcut) {
 	t.Helper()
 	target, ok := w.Canvas().Focused().(fyne.Shortcutable)
 	if !ok {

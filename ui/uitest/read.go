@@ -11,7 +11,7 @@ import (
 // Read returns everything that can be read on a window, back to front: the
 // question in front alone, if there is one. What is scrolled out of sight is not
 // read.
-func Read(w fyne.Window) []string {
+func Read(w *Window) []string {
 	var all []string
 	for _, s := range texts(w) {
 		if inSight(s) {
@@ -29,7 +29,7 @@ func inSight(s spot) bool {
 
 // See asserts that the window says each of the texts somewhere, alone or within
 // a longer text.
-func See(t testing.TB, w fyne.Window, texts ...string) {
+func See(t testing.TB, w *Window, texts ...string) {
 	t.Helper()
 	all := strings.Join(Read(w), "\n")
 	for _, text := range texts {
@@ -38,7 +38,7 @@ func See(t testing.TB, w fyne.Window, texts ...string) {
 }
 
 // NotSee asserts that the window says none of the texts.
-func NotSee(t testing.TB, w fyne.Window, texts ...string) {
+func NotSee(t testing.TB, w *Window, texts ...string) {
 	t.Helper()
 	all := strings.Join(Read(w), "\n")
 	for _, text := range texts {
@@ -48,7 +48,7 @@ func NotSee(t testing.TB, w fyne.Window, texts ...string) {
 
 // Where returns the middle of the place that says label, and whether there is
 // one.
-func Where(w fyne.Window, label string) (fyne.Position, bool) {
+func Where(w *Window, label string) (fyne.Position, bool) {
 	for _, s := range texts(w) {
 		if words(s.object) == label {
 			return s.centre(), true

@@ -30,6 +30,7 @@ type Window struct {
 	app   fyne.App
 	shell *kit.Shell
 	over  desktop.Hoverable // what the pointer rests on
+	least map[fyne.CanvasObject]fyne.Size
 }
 
 // Open shows content in a window of 1440 × 900 in the dark palette. It is closed
@@ -56,10 +57,8 @@ func OpenAs(t testing.TB, p look.Palette, size fyne.Size, content fyne.CanvasObj
 	shell.TipDelay = 0
 	w := test.NewTempWindow(t, shell)
 	w.SetPadded(false)
-	// Twice, because prose knows its height only once it has its width.
-	w.Resize(size.AddWidthHeight(1, 1))
 	w.Resize(size)
-	return &Window{Window: w, app: app, shell: shell}
+	return &Window{Window: w, app: app, shell: shell, least: map[fyne.CanvasObject]fyne.Size{}}
 }
 
 // App starts an application without a screen in a palette, for tests that make

@@ -96,3 +96,30 @@ func TestTypingGoesToTheWindowWithoutAFocus(t *testing.T) {
 	assert.Equal(t, "5x", string(runes))
 	assert.Equal(t, []fyne.KeyName{fyne.KeyF1}, keys)
 }
+
+// The window is laid out as the desktop driver would, so what grows or appears
+// can be reached at once.
+func TestWhatGrowsIsLaidOut(t *testing.T) {
+	uitest.App(t, look.Dark())
+	pressed := false
+	text, late := kit.NewBody("short"), kit.NewButton("Late", func() { pressed = true })
+	late.Hide()
+	w := uitest.Open(t, kit.Row(8, text, late))
+	text.SetText("a good deal longer than before")
+	late.Show()
+	uitest.Tap(t, w, "Late")
+	assert.True(t, pressed)
+	assert.GreaterOrEqual(t, text.Size().Width, text.MinSize().Width)
+}
+
+func TestFillAndClear(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewField("Name")
+	f.SetText("before")
+	w := uitest.Open(t, kit.Column(8, f))
+	uitest.Fill(t, w, "Name", "after")
+	assert.Equal(t, "after", f.Text())
+	uitest.Fill(t, w, "Name", "")
+	assert.Empty(t, f.Text())
+	assert.True(t, refused(t, func(p testing.TB) { uitest.Fill(p, w, "Nobody", "x") }))
+}

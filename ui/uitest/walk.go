@@ -63,7 +63,8 @@ func children(o fyne.CanvasObject) []fyne.CanvasObject {
 }
 
 // front is what the coach can reach: the question in front, or else the content.
-func front(w fyne.Window) spot {
+func front(w *Window) spot {
+	w.settle()
 	root := w.Canvas().Overlays().Top()
 	if root == nil {
 		root = w.Content()
@@ -73,7 +74,7 @@ func front(w fyne.Window) spot {
 
 // texts are the readable objects of a window, back to front: drawn texts and
 // widgets with a label. What a labelled widget is drawn with is not read again.
-func texts(w fyne.Window) []spot {
+func texts(w *Window) []spot {
 	var found []spot
 	walk(front(w), func(s spot) bool {
 		if words(s.object) != "" {
@@ -97,7 +98,7 @@ func words(o fyne.CanvasObject) string {
 }
 
 // under finds the topmost object at a place that a pointer can work.
-func under(w fyne.Window, p fyne.Position, works func(fyne.CanvasObject) bool) (spot, bool) {
+func under(w *Window, p fyne.Position, works func(fyne.CanvasObject) bool) (spot, bool) {
 	var top spot
 	walk(front(w), func(s spot) bool {
 		if works(s.object) && s.holds(p) {
