@@ -10,7 +10,7 @@ import (
 
 // Ask is what an athlete wants of a track's week.
 type Ask struct {
-	Sessions []Session     // the track's week, in its own order
+	Sessions []Session     // the track's week in its own order, one a weekday at most
 	Free     day.Weekdays  // when the athlete can come
 	Want     int           // how many sessions; 0 means as many as go
 	First    []day.Weekday // sessions that matter most, by the track's weekday, the most important first

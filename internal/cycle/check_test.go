@@ -396,8 +396,8 @@ func TestCheckFindsEachPlantedBreach(t *testing.T) {
 	}
 }
 
-// Rows of Prilepin's table as published.md prints it, at both edges of every
-// half-open band: copies of the table, second hand.
+// Rows of Prilepin's table, from second-hand copies of it, at both edges of every
+// half-open band.
 func TestBandsArePrilepins(t *testing.T) {
 	for _, row := range []struct {
 		percent                         float64

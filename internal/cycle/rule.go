@@ -41,8 +41,8 @@ const (
 
 // sources of the rules that have one; the others are habits of the trade.
 //
-// The textbooks' figures were read in second-hand copies, as the references of
-// the project say, and Garber et al. is cited from memory.
+// The handbook's figures and Prilepin's were read in second-hand copies, and Garber
+// et al. is cited from memory.
 func sources() map[Rule]string {
 	return map[Rule]string{
 		RuleRecovery: "48 h for a muscle group: Garber et al. 2011, ACSM position stand, Med Sci Sports Exerc 43(7), from memory. " +
