@@ -1,0 +1,140 @@
+package exchange
+
+import (
+	"context"
+	"slices"
+
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Bouts reads a conditioning log, one bout a row, under the rules of [Results].
+// A load that no implement of the gym has is kept and noted.
+func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, error) {
+	enough := func(c columns) bool { return c.named() && c.has(colMovement) && c.has(colLoad) }
+	l, err := openLog(f, book, o, boutSpellings, enough, "athlete, movement, load, reps, outcome and date")
+	if err != nil {
+		return Proposal{}, err
+	}
+	r := boutReader{
+		logReader: l, movements: gym.MovementNames(book.Movements), byKey: map[gym.MovementKey]gym.Movement{},
+		owned: book.Equipment, known: map[boutKey]bool{}, byID: map[gym.ID]gym.Bout{}, seen: map[boutKey]int{},
+	}
+	for _, m := range book.Movements {
+		r.byKey[m.Key] = m
+	}
+	for _, old := range book.Bouts {
+		r.byID[old.ID] = old
+		if old.Void == nil {
+			r.known[keyOfBout(old)] = true
+		}
+	}
+	return r.p.of(ctx, l.rows, o, r.row)
+}
+
+type boutReader struct {
+	*logReader
+	movements *gym.Names[gym.MovementKey]
+	byKey     map[gym.MovementKey]gym.Movement
+	owned     gym.Equipment
+	known     map[boutKey]bool
+	byID      map[gym.ID]gym.Bout
+	seen      map[boutKey]int
+}
+
+// boutKey is what two bouts must differ in to be two.
+type boutKey struct {
+	athlete  gym.ID
+	movement gym.MovementKey
+	load     sheetLoad
+	reps     int
+	outcome  gym.Outcome
+	on       day.Date
+	workout  string
+	score    string
+}
+
+func keyOfBout(b gym.Bout) boutKey {
+	return boutKey{b.Athlete, b.Movement, newSheetLoad(b.Load, b.Unit), b.Reps, b.Outcome, b.On, plain(b.Workout), plain(b.Score)}
+}
+
+// plain is a text as far as a sheet can say it.
+func plain(text string) string {
+	if blank(text) {
+		return ""
+	}
+	return gym.FoldName(text)
+}
+
+var outcomes = map[string]gym.Outcome{
+	"held": gym.Held, "h": gym.Held, "hold": gym.Held,
+	"slowed": gym.Slowed, "s": gym.Slowed, "slow": gym.Slowed,
+	"stopped": gym.Stopped, "x": gym.Stopped, "stop": gym.Stopped,
+}
+
+func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
+	l := r.line(raw)
+	b := gym.Bout{
+		ID: l.id(has(r.byID)), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
+		Reps: l.boutReps(), Made: r.o.Now, Void: l.void(),
+	}
+	movement, err := r.movements.Find(l.cell(colMovement))
+	l.faults.add(l.columns.heading(colMovement), err)
+	b.Movement = movement
+	b.Outcome, err = word(l.cell(colOutcome), outcomes, "held, slowed or stopped")
+	l.faults.add(l.columns.heading(colOutcome), err)
+	if text := l.cell(colLoad); text == "" {
+		l.refuse(colLoad, "there is no load; write what was moved")
+	} else {
+		index := l.columns.at[colLoad]
+		b.Load, b.Unit = l.load(index, text, l.unit(index))
+	}
+	if !l.faults.any() {
+		l.faults.add(l.columns.heading(colLoad), b.Valid())
+	}
+	if l.faults.any() {
+		return same, nil, &l.faults
+	}
+	return r.file(l, b)
+}
+
+func (l *line) boutReps() int {
+	const most = 10_000 // the most that gym.Bout.Valid believes
+	if l.cell(colReps) == "" {
+		l.refuse(colReps, "there is no number of reps; write it")
+	}
+	return l.whole(colReps, 1, most)
+}
+
+// file says whether a sound bout is new.
+func (r *boutReader) file(l *line, b gym.Bout) (verdict, []gym.Change, *faults) {
+	key := keyOfBout(b)
+	old, ours := r.byID[b.ID]
+	switch {
+	case ours && keyOfBout(old) != key:
+		l.faults.add(l.columns.heading(colID), errEdited)
+	case ours, b.Void == nil && r.known[key]:
+		return same, nil, nil
+	case b.Void == nil && r.seen[key] > 0:
+		l.faults.add(l.columns.heading(colMovement), twiceFault(r.seen[key]))
+	}
+	if l.faults.any() {
+		return same, nil, &l.faults
+	}
+	if b.Void == nil {
+		r.seen[key] = l.line
+	}
+	if b.ID == "" {
+		b.ID = r.o.NewID()
+	}
+	r.noteUnowned(l.line, b)
+	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
+}
+
+func (r *boutReader) noteUnowned(line int, b gym.Bout) {
+	m := r.byKey[b.Movement]
+	owned := r.owned.Implement(m.Implement)
+	if len(owned) > 0 && !slices.Contains(owned, b.Load) {
+		r.p.note(line, "the gym owns no %s of %s; the bout is kept with that load", m.Implement, b.Load.In(b.Unit))
+	}
+}

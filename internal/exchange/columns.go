@@ -1,0 +1,266 @@
+package exchange
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+)
+
+// ErrColumns marks a table whose columns do not say enough.
+var ErrColumns = errors.New("the table lacks a column")
+
+// column is what a column of a sheet means to us.
+type column string
+
+// The columns of all three kinds of sheet.
+const (
+	colID       column = "ID"
+	colName     column = "name"
+	colFirst    column = "first name"
+	colLast     column = "last name"
+	colStandard column = "load standard"
+	colStatus   column = "status"
+	colUnit     column = "unit"
+	colTrack    column = "track"
+	colJoined   column = "joined"
+	colDays     column = "days"
+	colWant     column = "days a week"
+	colDisplay  column = "display name"
+	colShow     column = "on the wall"
+	colBackOn   column = "back on"
+	colNotes    column = "notes"
+	colDate     column = "date"
+	colLift     column = "lift"
+	colMovement column = "movement"
+	colReps     column = "reps"
+	colLoad     column = "load"
+	colAmount   column = "amount"
+	colSource   column = "source"
+	colOutcome  column = "outcome"
+	colWorkout  column = "workout"
+	colScore    column = "score"
+	colVoid     column = "void"
+	colVoidAt   column = "void at"
+)
+
+// spellings are the ways to head a column, run together, the plainest first.
+type spellings map[column][]string
+
+// find returns the column that a key heads, and how plainly it does: 0 is best.
+func (s spellings) find(key string) (c column, rank int, ok bool) {
+	for c, names := range s {
+		if rank := slices.Index(names, key); rank >= 0 {
+			return c, rank, true
+		}
+	}
+	return "", 0, false
+}
+
+var (
+	nameSpellings  = []string{"name", "names", "fullname", "athlete", "athletes", "athletename", "lifter", "lifters", "liftername", "member", "membername", "who"}
+	firstSpellings = []string{"firstname", "first", "forename", "givenname"}
+	lastSpellings  = []string{"lastname", "last", "surname", "familyname"}
+	dateSpellings  = []string{"date", "day", "on", "when", "testdate", "tested", "testedon", "datetested", "performed"}
+	loadSpellings  = []string{"load", "weight", "mass", "lifted", ""} // a column headed "kg" alone
+	repsSpellings  = []string{"reps", "rep", "repetitions", "repcount", "totalreps", "rm", "repmax"}
+
+	rosterSpellings = spellings{
+		colID: {"id", "athleteid"}, colName: nameSpellings, colFirst: firstSpellings, colLast: lastSpellings,
+		colStandard: {"standard", "loadstandard", "standardloads", "loads", "mw", "morw", "sex", "gender"},
+		colStatus:   {"status", "state"},
+		colUnit:     {"unit", "units", "reads"},
+		colTrack:    {"track", "programme", "program", "group"},
+		colJoined:   {"joined", "joinedon", "joindate", "since", "membersince", "start", "startdate", "started"},
+		colDays:     {"days", "trainingdays", "free", "freedays", "weekdays", "cancome"},
+		colWant:     {"daysaweek", "daysperweek", "daysweek", "dayswanted", "wanteddays", "want", "sessionsaweek", "sessionsperweek"},
+		colDisplay:  {"displayname", "display", "wallname", "nickname", "nick"},
+		colShow:     {"onthewall", "onwall", "wall", "wallshows", "show"},
+		colBackOn:   {"backon", "back", "cameback"},
+		colNotes:    {"notes", "note", "remarks", "comments"},
+		colDate:     {"date", "on", "when", "testdate", "tested", "testedon", "datetested"},
+	}
+	resultSpellings = spellings{
+		colID: {"id", "resultid"}, colName: nameSpellings, colFirst: firstSpellings, colLast: lastSpellings,
+		colDate: dateSpellings, colLift: {"lift", "lifts", "exercise"}, colReps: repsSpellings,
+		colLoad: append([]string{"result", "set", "effort"}, loadSpellings...), colUnit: {"unit", "units"},
+		colAmount: {"amount", "value", "measure"}, colSource: {"source", "how", "from"},
+		colVoid: {"void", "voided", "voidreason"}, colVoidAt: {"voidat", "voidedat"},
+	}
+	boutSpellings = spellings{
+		colID: {"id", "boutid"}, colName: nameSpellings, colFirst: firstSpellings, colLast: lastSpellings,
+		colDate: dateSpellings, colMovement: {"movement", "movements", "exercise"}, colReps: repsSpellings,
+		colLoad: loadSpellings, colUnit: {"unit", "units"},
+		colOutcome: {"outcome", "result", "how", "went", "howitwent"},
+		colWorkout: {"workout", "session", "conditioning"}, colScore: {"score", "time", "rounds"},
+		colVoid: {"void", "voided", "voidreason"}, colVoidAt: {"voidat", "voidedat"},
+	}
+)
+
+// columns says what stands where in a table.
+type columns struct {
+	at       map[column]int
+	ranks    map[column]int    // how plainly the heading says so
+	units    map[int]mass.Unit // of columns whose heading has one
+	headings []string          // as they are written
+	line     int               // of the headings
+	reps     int               // of a load column headed "5RM"
+	maxes    []maxColumn
+	ignored  []string
+	unknown  []Rejection // columns of rep maxes of lifts that nobody knows
+}
+
+// maxColumn is a roster's column of one lift's rep maxes.
+type maxColumn struct {
+	index int
+	lift  gym.Lift
+	reps  int  // of every cell
+	given bool // the heading said so; else a cell may, as in 5x100
+}
+
+func (c columns) has(col column) bool { _, ok := c.at[col]; return ok }
+
+// heading is how the sheet itself calls a column.
+func (c columns) heading(col column) string {
+	if i, ok := c.at[col]; ok {
+		return strings.TrimSpace(c.headings[i])
+	}
+	return string(col)
+}
+
+func (c columns) named() bool { return c.has(colName) || c.has(colFirst) || c.has(colLast) }
+
+// headingRows is how far down the headings may stand, under a title and a date.
+const headingRows = 12
+
+// place finds the headings of a sheet: the first row of its beginning for which
+// enough is true. It returns the rows under them.
+func place(s sheet, all spellings, enough func(columns) bool, lifts *liftFinder) (columns, []row, bool, error) {
+	for i, r := range s.rows[:min(len(s.rows), headingRows)] {
+		c := columns{at: map[column]int{}, ranks: map[column]int{}, units: map[int]mass.Unit{}, headings: r.cells, line: r.line}
+		var twice error
+		for index := range r.cells {
+			twice = errors.Join(twice, c.add(index, all, lifts))
+		}
+		if enough(c) {
+			return c, s.rows[i+1:], true, twice
+		}
+	}
+	return columns{}, nil, false, nil
+}
+
+// add says what one column means. A second column that means the same is an error.
+func (c *columns) add(index int, all spellings, lifts *liftFinder) error {
+	text := strings.TrimSpace(c.headings[index])
+	if text == "" {
+		return nil
+	}
+	h := readHeading(text)
+	if h.unit != "" {
+		c.units[index] = h.unit
+	}
+	if col, rank, ok := all.find(h.key()); ok && (h.reps == 0 || col == colLoad) {
+		return c.claim(col, index, rank, h.reps)
+	}
+	if lifts != nil {
+		return c.addMax(index, h, lifts)
+	}
+	c.ignored = append(c.ignored, text)
+	return nil
+}
+
+// claim gives a meaning to a column. Of two that want the same, the plainer
+// heading has it, as "Name" before "Member".
+func (c *columns) claim(col column, index, rank, reps int) error {
+	other, taken := c.at[col]
+	switch {
+	case taken && rank == c.ranks[col]:
+		return c.twice(index, other)
+	case taken && rank > c.ranks[col]:
+		c.ignored = append(c.ignored, strings.TrimSpace(c.headings[index]))
+		return nil
+	case taken:
+		c.ignored = append(c.ignored, strings.TrimSpace(c.headings[other]))
+	}
+	c.at[col], c.ranks[col] = index, rank
+	if col == colLoad {
+		c.reps = reps
+	}
+	return nil
+}
+
+func (c *columns) addMax(index int, h heading, lifts *liftFinder) error {
+	text := strings.TrimSpace(c.headings[index])
+	lift, err := lifts.heading(h)
+	switch {
+	case err != nil && h.reps == 0:
+		c.ignored = append(c.ignored, text)
+		return nil
+	case err != nil:
+		c.unknown = append(c.unknown, Rejection{c.line, text, err.Error()})
+		return nil
+	}
+	for _, m := range c.maxes {
+		if m.lift.Key == lift.Key && m.reps == max(1, h.reps) {
+			return c.twice(index, m.index)
+		}
+	}
+	c.maxes = append(c.maxes, maxColumn{index, lift, max(1, h.reps), h.reps > 0})
+	return nil
+}
+
+func (c *columns) twice(index, other int) error {
+	return fmt.Errorf("columns %q and %q say the same; take one out", c.headings[other], c.headings[index])
+}
+
+// liftFinder knows the lifts by every name that a heading may give them.
+type liftFinder struct {
+	names *gym.Names[gym.LiftKey]
+	byKey map[gym.LiftKey]gym.Lift
+}
+
+func newLiftFinder(lifts []gym.Lift) *liftFinder {
+	f := &liftFinder{gym.LiftNames(lifts), map[gym.LiftKey]gym.Lift{}}
+	for _, l := range lifts {
+		f.byKey[l.Key] = l
+	}
+	return f
+}
+
+func (f *liftFinder) find(name string) (gym.Lift, error) {
+	key, err := f.names.Find(name)
+	return f.byKey[key], err
+}
+
+// heading finds the lift of a roster's column, at first with every word: a lift's
+// own name may have one of those that are left out then.
+func (f *liftFinder) heading(h heading) (gym.Lift, error) {
+	if lift, err := f.find(strings.Join(h.words, " ")); err == nil {
+		return lift, nil
+	}
+	return f.find(strings.Join(h.withoutBest().words, " "))
+}
+
+// missing says which column a table lacks and which it has.
+func (f *File) missing(what, mend string) error {
+	var found []string
+	for _, s := range f.sheets {
+		for _, r := range s.rows {
+			if !r.blank() {
+				found = append(found, slices.DeleteFunc(slices.Clone(r.cells), blank)...)
+				break
+			}
+		}
+	}
+	const most = 20
+	if len(found) > most {
+		found = append(found[:most], "…")
+	}
+	if len(found) == 0 {
+		return fmt.Errorf("read %q: %w for %s; it has no rows at all", f.name, ErrColumns, what)
+	}
+	return fmt.Errorf("read %q: %w for %s; columns found: %s; %s", f.name, ErrColumns, what, strings.Join(found, ", "), mend)
+}

@@ -1,0 +1,40 @@
+package exchange
+
+import (
+	"fmt"
+	"strings"
+
+	"windlass/internal/mass"
+)
+
+// million is how fine a load is in a sheet: package mass reads six decimals.
+const million = 1_000_000
+
+// sheetLoad is a load as far as a sheet can say it.
+type sheetLoad struct {
+	millionths int64 // of the unit
+	unit       mass.Unit
+}
+
+func newSheetLoad(m mass.Mass, u mass.Unit) sheetLoad {
+	if !u.Valid() {
+		u = mass.KG
+	}
+	one := u.One()
+	// Whole units first: a heavy load times a million does not fit.
+	return sheetLoad{int64(m/one)*million + int64((m%one*million+one/2)/one), u}
+}
+
+// String writes all the decimals that say something: "185 lb", "101.646627 kg".
+func (l sheetLoad) String() string {
+	text := fmt.Sprintf("%d.%06d", l.millionths/million, l.millionths%million)
+	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".") + " " + string(l.unit)
+}
+
+// writeLoad writes a load for a sheet, and nothing for none.
+func writeLoad(m mass.Mass, u mass.Unit) string {
+	if m == 0 {
+		return ""
+	}
+	return newSheetLoad(m, u).String()
+}

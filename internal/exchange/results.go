@@ -1,0 +1,222 @@
+package exchange
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"math"
+	"strings"
+
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Results reads a list of lift results, one a row. A row that the gym has already
+// is the same; a row that stands twice in the sheet is refused. The error is
+// about the sheet as a whole.
+func Results(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, error) {
+	enough := func(c columns) bool { return c.named() && c.has(colLift) && (c.has(colLoad) || c.has(colAmount)) }
+	l, err := openLog(f, book, o, resultSpellings, enough, "athlete, lift, load and date")
+	if err != nil {
+		return Proposal{}, err
+	}
+	r := resultReader{logReader: l, lifts: newLiftFinder(book.Lifts), known: map[resultKey]bool{}, byID: map[gym.ID]gym.Result{}, seen: map[resultKey]int{}}
+	for _, old := range book.Results {
+		r.byID[old.ID] = old
+		if old.Void == nil {
+			r.known[keyOfResult(old)] = true
+		}
+	}
+	return r.p.of(ctx, l.rows, o, r.row)
+}
+
+// logReader is what lists of results and of bouts have in common.
+type logReader struct {
+	p       Proposal
+	o       Options
+	columns columns
+	rows    []row
+	epoch   day.Date
+	names   *gym.Names[gym.ID]
+	unknown map[string]error // what was said of a name that nobody has
+}
+
+func openLog(f *File, book *gym.Book, o Options, all spellings, enough func(columns) bool, needs string) (*logReader, error) {
+	for _, s := range f.sheets {
+		c, rows, found, err := place(s, all, enough, nil)
+		if err != nil {
+			return nil, fmt.Errorf("read %q: %w", f.name, err)
+		}
+		if !found {
+			continue
+		}
+		if !c.has(colDate) {
+			break
+		}
+		l := &logReader{o: o.over(book), columns: c, rows: rows, epoch: s.epoch, names: gym.AthleteNames(book.Athletes), unknown: map[string]error{}}
+		l.p.Ignored = c.ignored
+		return l, nil
+	}
+	return nil, f.missing(needs, "name them so, in any order")
+}
+
+func (r *logReader) line(raw row) *line {
+	return &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: func(name string) bool { return len(r.names.Keys(name)) > 0 }}
+}
+
+// athlete finds who a row is about. What is said of an unknown name is kept:
+// looking for near ones takes a while, and a log repeats its names.
+func (r *logReader) athlete(l *line) gym.ID {
+	name := l.needName()
+	if name == "" {
+		return ""
+	}
+	if err, known := r.unknown[name]; known {
+		l.faults.add(l.columns.heading(colName), err)
+		return ""
+	}
+	id, err := r.names.Find(name)
+	if err != nil && len(r.unknown) < guessLimit {
+		r.unknown[name] = err
+	}
+	l.faults.add(l.columns.heading(colName), err)
+	return id
+}
+
+// twiceFault is what becomes of a row that is the same as one before it.
+func twiceFault(line int) error {
+	return fmt.Errorf("it is the same as line %d; take one out", line)
+}
+
+var errEdited = errors.New("the gym has a row with this ID that says something else; a logged row is never edited: void it there and add a new one")
+
+type resultReader struct {
+	*logReader
+	lifts *liftFinder
+	known map[resultKey]bool
+	byID  map[gym.ID]gym.Result
+	seen  map[resultKey]int
+}
+
+// resultKey is what two results must differ in to be two.
+type resultKey struct {
+	athlete gym.ID
+	lift    gym.LiftKey
+	reps    int
+	load    sheetLoad
+	amount  float64
+	on      day.Date
+}
+
+// keyOfResult rounds loads to what a sheet can say.
+func keyOfResult(r gym.Result) resultKey {
+	return resultKey{r.Athlete, r.Lift, r.Reps, newSheetLoad(r.Load, r.Unit), math.Round(r.Amount * 1e6), r.On}
+}
+
+func (r *resultReader) row(raw row) (verdict, []gym.Change, *faults) {
+	l := r.line(raw)
+	result := gym.Result{ID: l.id(has(r.byID)), Athlete: r.athlete(l), On: l.needDate(), Source: l.source(), Made: r.o.Now, Void: l.void()}
+	lift, err := r.lifts.find(l.cell(colLift))
+	l.faults.add(l.columns.heading(colLift), err)
+	result.Lift = lift.Key
+	l.performance(lift, &result)
+	if !l.faults.any() {
+		l.faults.add(l.columns.heading(colLoad), result.Valid())
+	}
+	if l.faults.any() {
+		return same, nil, &l.faults
+	}
+	return r.file(l, result)
+}
+
+// file says whether a sound result is new.
+func (r *resultReader) file(l *line, result gym.Result) (verdict, []gym.Change, *faults) {
+	key := keyOfResult(result)
+	old, ours := r.byID[result.ID]
+	switch {
+	case ours && keyOfResult(old) != key:
+		l.faults.add(l.columns.heading(colID), errEdited)
+	case ours, result.Void == nil && r.known[key]:
+		return same, nil, nil
+	case result.Void == nil && r.seen[key] > 0:
+		l.faults.add(l.columns.heading(colLift), twiceFault(r.seen[key]))
+	}
+	if l.faults.any() {
+		return same, nil, &l.faults
+	}
+	if result.Void == nil {
+		r.seen[key] = l.line
+	}
+	if result.ID == "" {
+		result.ID = r.o.NewID()
+	}
+	return added, []gym.Change{gym.AddResult{Result: result}}, nil
+}
+
+var sources = map[string]gym.Source{
+	"tested": gym.Tested, "test": gym.Tested, "coach": gym.Tested,
+	"reported": gym.Reported, "athlete": gym.Reported, "told": gym.Reported, "": gym.Reported,
+}
+
+// source takes a row that says nothing as reported, which claims less.
+func (l *line) source() gym.Source {
+	s, err := word(l.cell(colSource), sources, "tested or reported; an estimate is no result")
+	l.faults.add(l.columns.heading(colSource), err)
+	return s
+}
+
+// performance reads reps and load, or the amount of a lift that is measured
+// otherwise. A load cell may hold both, as in 5x142.5.
+func (l *line) performance(lift gym.Lift, r *gym.Result) {
+	r.Reps, r.Unit = l.repCount(), l.o.Unit
+	index, text := l.columns.at[colLoad], l.cell(colLoad)
+	measured := lift.Measure != gym.ByLoad && lift.Measure != ""
+	switch {
+	case measured || text == "" && l.cell(colAmount) != "":
+		l.amount(r)
+	case text == "":
+		l.refuse(colLoad, "there is no load; write what was lifted")
+	case strings.ContainsAny(strings.ToLower(text), "x×*@"):
+		e, err := gym.ParseEffort(text, l.unit(index))
+		l.faults.add(l.columns.heading(colLoad), err)
+		r.Reps, r.Load, r.Unit = e.Reps, e.Load, e.Unit
+		return
+	default:
+		r.Load, r.Unit = l.load(index, text, l.unit(index))
+	}
+	if r.Reps == 0 && measured {
+		r.Reps = 1
+	}
+	if r.Reps == 0 && !l.faults.any() {
+		l.refuse(colReps, "there is no rep count; write 1 to %d", gym.MaxReps)
+	}
+}
+
+// repCount is the row's, or that of the load's heading, as in "5RM".
+func (l *line) repCount() int {
+	if l.cell(colReps) == "" {
+		return l.columns.reps
+	}
+	text := strings.ToLower(l.cell(colReps))
+	n := number(strings.TrimSpace(strings.TrimSuffix(strings.TrimSuffix(text, "rm"), ".0")))
+	if n < 1 || n > gym.MaxReps {
+		l.refuse(colReps, "%q is not a rep count from 1 to %d", text, gym.MaxReps)
+	}
+	return max(n, 0)
+}
+
+// amount stands in a column of its own, or in that of loads.
+func (l *line) amount(r *gym.Result) {
+	c := colAmount
+	if l.cell(colAmount) == "" {
+		c = colLoad
+	}
+	text := l.cell(c)
+	if text == "" {
+		l.refuse(c, "there is no amount; write what was measured")
+		return
+	}
+	amount, err := parseAmount(text)
+	l.faults.add(l.columns.heading(c), err)
+	r.Amount = amount
+}
