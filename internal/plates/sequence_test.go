@@ -81,6 +81,10 @@ func TestPlannerTakesTheNearestLoad(t *testing.T) {
 	assert.False(t, got.Steps[1].Under || got.Steps[1].Short)
 	assert.Equal(t, kg(80), got.Steps[2].Total)
 	assert.True(t, got.Steps[2].Short)
+
+	ends := planner.Sequence(nil, []mass.Mass{kg(20), kg(80)})
+	assert.False(t, ends.Steps[0].Under, "the bar alone is what was asked for")
+	assert.False(t, ends.Steps[1].Short, "so is everything")
 }
 
 // bruteMoves tries every stack of every set, one set after the other, and
