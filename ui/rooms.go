@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"windlass/ui/room"
+	"windlass/ui/today"
 )
 
 // maker is one room: its name on the rail and what makes it.
@@ -14,7 +15,9 @@ type maker struct {
 
 // makers are the rooms in the order in which a coach walks them. To take a room
 // out of the program, delete its line and its folder.
-var makers = []maker{}
+var makers = []maker{
+	{room.Today, today.New},
+}
 
 // roomKey is the key that leads to the room at a place of the rail.
 func roomKey(i int) string { return "Ctrl+" + strconv.Itoa(i+1) }

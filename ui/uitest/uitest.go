@@ -21,8 +21,8 @@ import (
 	"windlass/ui/look"
 )
 
-// desk is the size of the desk window, in units.
-var desk = fyne.NewSize(1440, 900)
+// usual is the size of the desk window, in units.
+var usual = fyne.NewSize(1440, 900)
 
 // Window is an open window of a test.
 type Window struct {
@@ -37,7 +37,7 @@ type Window struct {
 // at the end of the test.
 func Open(t testing.TB, content fyne.CanvasObject) *Window {
 	t.Helper()
-	return OpenAs(t, look.Dark(), desk, content)
+	return OpenAs(t, look.Dark(), usual, content)
 }
 
 // OpenAs is [Open] with a palette and a size of the content.

@@ -1,0 +1,148 @@
+package today
+
+import (
+	"fmt"
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// classCard is one class of the day. It is drawn once and changed in place.
+type classCard struct {
+	hour, name, people *kit.Text
+	state              *kit.Chip
+	tracks             []*kit.Text
+	open               *kit.Button
+	card               *kit.Card
+}
+
+// mostTracks is how many tracks one card can show.
+const mostTracks = 6
+
+func (t *Today) newClassCard(at int) *classCard {
+	c := &classCard{
+		hour: kit.NewNumber(""), name: kit.NewHeading(""), people: kit.NewCaption(""),
+		state: kit.NewChip("", kit.Ring, look.Muted),
+	}
+	c.open = kit.NewButton("Open on the floor", func() { t.open(t.meetings[at]) })
+	lines := kit.Column(look.Gap1, kit.Row(look.Gap3, c.name, c.state, kit.Fill()))
+	for range mostTracks {
+		text := kit.NewBody("").Shrinks(120)
+		c.tracks = append(c.tracks, text)
+		lines.Add(text)
+	}
+	lines.Add(c.people)
+	c.card = kit.NewPanel(kit.Row(look.Gap6, kit.Wide(104, c.hour), kit.Fill(lines), c.open))
+	return c
+}
+
+// drawClasses shows the meetings, or what to do on a day without any.
+func (t *Today) drawClasses() {
+	for len(t.cards) < len(t.meetings) {
+		t.cards = append(t.cards, t.newClassCard(len(t.cards)))
+	}
+	t.classes.Objects = nil
+	next := true
+	for i, m := range t.meetings {
+		t.cards[i].show(m, next && m.State != desk.Done && m.State != desk.Missed)
+		next = next && (m.State == desk.Done || m.State == desk.Missed)
+		t.classes.Objects = append(t.classes.Objects, t.cards[i].card)
+	}
+	if len(t.meetings) == 0 {
+		t.classes.Objects = []fyne.CanvasObject{t.noClasses()}
+	}
+	t.classes.Refresh()
+}
+
+func (t *Today) noClasses() fyne.CanvasObject {
+	d := t.host.Desk()
+	if name, closed := d.ClosedOn(t.shown); closed {
+		return kit.NewEmpty("Closed today", name+". The days of this week stand where the closed days leave room.")
+	}
+	if len(d.Book().Slots) == 0 {
+		return kit.NewEmpty("No timetable yet", "Lay out the week's classes in the Gym room, or open a class now.")
+	}
+	return kit.NewEmpty("No class today", "The timetable has none on this weekday. You can open one now.")
+}
+
+var states = map[desk.MeetingState]struct {
+	shape kit.Shape
+	tone  look.Meaning
+}{
+	desk.ToCome: {kit.Ring, look.Muted}, desk.OnFloor: {kit.Disc, look.Accent},
+	desk.Done: {kit.Tick, look.Good}, desk.Missed: {kit.Dash, look.Muted},
+}
+
+// show fills the card in. The next class is the one that Enter opens.
+func (c *classCard) show(m desk.Meeting, next bool) {
+	c.hour.SetText(m.Slot.At.String())
+	c.name.SetText(m.Slot.Name)
+	s := states[m.State]
+	c.state.Set(string(m.State), s.shape, s.tone)
+	for i, text := range c.tracks {
+		text.Hide()
+		if i < len(m.Tracks) {
+			text.SetText(trackLine(m.Tracks[i]))
+			text.Show()
+		}
+	}
+	c.people.SetText(people(m))
+	c.button(m, next)
+	c.card.Refresh()
+}
+
+func (c *classCard) button(m desk.Meeting, next bool) {
+	c.open.SetLabel(map[desk.MeetingState]string{
+		desk.ToCome: "Open on the floor", desk.OnFloor: "Go to the floor", desk.Done: "Look at it", desk.Missed: "Open it late",
+	}[m.State])
+	c.open.Key("")
+	c.open.Quiet()
+	if next {
+		c.open.Key("Enter")
+		c.open.Primary()
+	}
+}
+
+func trackLine(t desk.TrackDay) string {
+	line := t.Track.Name + ":  "
+	switch {
+	case t.Lift != "" && len(t.Plan.Main.Scheme) > 0:
+		line += t.Lift + " by percentages"
+	case t.Lift != "":
+		line += fmt.Sprintf("%s, rep max of %d", t.Lift, t.Plan.Main.Reps)
+	case t.Plan.Kind == gym.RestDay:
+		line += "rest day"
+	default:
+		line += strings.ToLower(t.Plan.Title)
+	}
+	return line
+}
+
+func people(m desk.Meeting) string {
+	if n := len(m.Class.Lifters); n > 0 {
+		return fmt.Sprintf("%d came, %d expected", n, len(m.Expected))
+	}
+	return fmt.Sprintf("%d expected", len(m.Expected))
+}
+
+// summary is the line under the date.
+func (t *Today) summary() string {
+	expected := 0
+	for _, m := range t.meetings {
+		expected += len(m.Expected)
+	}
+	return fmt.Sprintf("%s, %s expected, %s to settle.", plural(len(t.meetings), "class", "classes"),
+		plural(expected, "athlete", "athletes"), plural(len(t.rows), "thing", "things"))
+}
+
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
