@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"github.com/stretchr/testify/assert"
 )
 
@@ -55,4 +56,25 @@ func Where(w *Window, label string) (fyne.Position, bool) {
 		}
 	}
 	return fyne.Position{}, false
+}
+
+// Overflows returns the drawn texts that do not fit: wider than the room they
+// have, or reaching out of the window. A well laid out room has none; a text that
+// may be cut is cut with an ellipsis and fits.
+func Overflows(w *Window) []string {
+	var all []string
+	size := w.Canvas().Size()
+	walk(front(w), func(s spot) bool {
+		t, ok := s.object.(*canvas.Text)
+		if !ok || t.Text == "" || !inSight(s) {
+			return true
+		}
+		// A unit of tolerance: widths are rounded when they are drawn.
+		to := s.at.Add(t.Size())
+		if t.MinSize().Width > t.Size().Width+1 || s.at.X < -1 || to.X > size.Width+1 {
+			all = append(all, t.Text)
+		}
+		return true
+	})
+	return all
 }

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"github.com/stretchr/testify/assert"
 
@@ -122,4 +123,18 @@ func TestFillAndClear(t *testing.T) {
 	uitest.Fill(t, w, "Name", "")
 	assert.Empty(t, f.Text())
 	assert.True(t, refused(t, func(p testing.TB) { uitest.Fill(p, w, "Nobody", "x") }))
+}
+
+func TestOverflowsFindsWhatDoesNotFit(t *testing.T) {
+	uitest.App(t, look.Dark())
+	wide := canvas.NewText("too wide for its place", look.Color(look.Text))
+	fits := canvas.NewText("fits", look.Color(look.Text))
+	beside := canvas.NewText("beside the window", look.Color(look.Text))
+	free := container.NewWithoutLayout(wide, fits, beside)
+	w := uitest.OpenAs(t, look.Dark(), fyne.NewSize(300, 100), free)
+	wide.Resize(fyne.NewSize(50, 20))
+	fits.Resize(fyne.NewSize(50, 20))
+	beside.Resize(beside.MinSize())
+	beside.Move(fyne.NewPos(250, 0))
+	assert.Equal(t, []string{"too wide for its place", "beside the window"}, uitest.Overflows(w))
 }
