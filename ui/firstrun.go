@@ -4,7 +4,10 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
 
+	"windlass/assets"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
@@ -42,14 +45,12 @@ func FirstRun(in fyne.Window, begin func(First) error) fyne.CanvasObject {
 		way("Start from nothing", "An empty gym with our catalogue of lifts and movements.",
 			kit.NewButton("Start an empty gym", named(false))),
 	)
-	page := kit.Column(look.Gap6,
-		kit.NewNumber("Windlass"),
-		kit.NewProse("The console for the head coach of a group-training gym: plan a cycle, run a class on the clock, keep every record.", 600),
-		ways,
-		kit.NewCard("Before you start", kit.NewProse(caution, 600)),
-		fault,
-	)
-	return kit.NewShell(kit.Pad(64, page))
+	mark := canvas.NewImageFromResource(fyne.NewStaticResource("icon.png", assets.Icon()))
+	mark.SetMinSize(fyne.NewSize(72, 72))
+	head := kit.Row(look.Gap4, mark, kit.Column(look.Gap1, kit.NewNumber("Windlass"),
+		kit.NewBody("Plan a cycle, run a class on the clock, keep every record.")), kit.Fill())
+	page := kit.Column(look.Gap6, head, ways, kit.NewCard("Before you start", kit.NewProse(caution, 600)), fault)
+	return kit.NewShell(container.NewCenter(kit.Wide(1080, kit.Fill(page))))
 }
 
 func way(title, text string, do *kit.Button) fyne.CanvasObject {

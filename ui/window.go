@@ -66,7 +66,7 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 func (w *Window) content() fyne.CanvasObject {
 	foot := kit.Column(0, kit.NewRule(), kit.Tall(look.ControlHeight, kit.Fill(w.notice)))
 	body := kit.Column(0, kit.Fill(w.stage), foot)
-	return kit.Row(0, kit.Fill(kit.Row(0, kit.Tall(0, kit.Fill(w.side())), kit.Fill(body))))
+	return container.NewBorder(nil, nil, w.side(), nil, body)
 }
 
 func (w *Window) side() fyne.CanvasObject {
@@ -77,9 +77,9 @@ func (w *Window) side() fyne.CanvasObject {
 		items = append(items, item)
 	}
 	items = append(items, kit.Fill(),
-		kit.NewButton("Find", w.find).Key("Ctrl+K").Plain(),
-		kit.NewButton("Keys", w.showKeys).Key("F1").Plain())
-	return kit.NewPanel(kit.Column(look.Gap1, items...))
+		kit.NewButton("Find anything", w.find).Key("Ctrl+K").Plain(),
+		kit.NewButton("All keys", w.showKeys).Key("F1").Plain())
+	return kit.Pad(look.Gap2, kit.NewPanel(kit.Pad(look.Gap1, kit.Column(look.Gap1, items...))))
 }
 
 // refresh hands a change to the rooms. A room behind reads it when it comes to

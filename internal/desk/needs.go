@@ -64,13 +64,10 @@ func (d *Desk) needsOf(a gym.Athlete, plan gym.DayPlan, note func(NeedKind, gym.
 	if !ok || plan.Main.Reps == 0 {
 		return
 	}
-	what := fmt.Sprintf("the %s of %d", lift.Name, plan.Main.Reps)
-	if plan.Main.Reps == 1 {
-		what = "a single " + lift.Name
-	}
+	what := fmt.Sprintf("%s %dRM", lift.Name, plan.Main.Reps)
 	switch base := d.BaseFor(a, lift, plan.Main.Reps); {
 	case base.Load == 0:
-		note(NeedNumber, a, "Has neither record nor estimate for today's "+lift.Name+".")
+		note(NeedNumber, a, what+": neither record nor estimate.")
 	case base.Stale != nil:
 		note(NeedStale, a, staleText(what, base.Stale))
 	}
@@ -78,7 +75,7 @@ func (d *Desk) needsOf(a gym.Athlete, plan gym.DayPlan, note func(NeedKind, gym.
 
 func staleText(what string, s *climb.Stale) string {
 	if s.Break {
-		return fmt.Sprintf("The number for %s is older than the last break.", what)
+		return what + ": older than the last break."
 	}
-	return fmt.Sprintf("The number for %s is %d weeks old.", what, s.Weeks)
+	return fmt.Sprintf("%s: %d weeks old.", what, s.Weeks)
 }

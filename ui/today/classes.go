@@ -29,7 +29,7 @@ func (t *Today) newClassCard(at int) *classCard {
 		hour: kit.NewNumber(""), name: kit.NewHeading(""), people: kit.NewCaption(""),
 		state: kit.NewChip("", kit.Ring, look.Muted),
 	}
-	c.open = kit.NewButton("Open on the floor", func() { t.open(t.meetings[at]) })
+	c.open = kit.NewButton("Open", func() { t.open(t.meetings[at]) }).Tip("Opens this class on the floor.")
 	lines := kit.Column(look.Gap1, kit.Row(look.Gap3, c.name, c.state, kit.Fill()))
 	for range mostTracks {
 		text := kit.NewBody("").Shrinks(120)
@@ -37,7 +37,7 @@ func (t *Today) newClassCard(at int) *classCard {
 		lines.Add(text)
 	}
 	lines.Add(c.people)
-	c.card = kit.NewPanel(kit.Row(look.Gap6, kit.Wide(104, c.hour), kit.Fill(lines), c.open))
+	c.card = kit.NewPanel(kit.Pad(look.Gap4, kit.Row(look.Gap4, kit.Wide(104, c.hour), kit.Fill(lines), c.open)))
 	return c
 }
 
@@ -98,7 +98,7 @@ func (c *classCard) show(m desk.Meeting, next bool) {
 
 func (c *classCard) button(m desk.Meeting, next bool) {
 	c.open.SetLabel(map[desk.MeetingState]string{
-		desk.ToCome: "Open on the floor", desk.OnFloor: "Go to the floor", desk.Done: "Look at it", desk.Missed: "Open it late",
+		desk.ToCome: "Open", desk.OnFloor: "Go on", desk.Done: "Look", desk.Missed: "Open late",
 	}[m.State])
 	c.open.Key("")
 	c.open.Quiet()
@@ -114,7 +114,7 @@ func trackLine(t desk.TrackDay) string {
 	case t.Lift != "" && len(t.Plan.Main.Scheme) > 0:
 		line += t.Lift + " by percentages"
 	case t.Lift != "":
-		line += fmt.Sprintf("%s, rep max of %d", t.Lift, t.Plan.Main.Reps)
+		line += fmt.Sprintf("%s %dRM", t.Lift, t.Plan.Main.Reps)
 	case t.Plan.Kind == gym.RestDay:
 		line += "rest day"
 	default:

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"windlass/internal/day"
 	"windlass/internal/desk"
@@ -33,6 +34,9 @@ type Today struct {
 	shown    day.Date
 }
 
+// classesWidth is what the longest name of a lift needs beside the button.
+const classesWidth float32 = 560
+
 // New makes the room.
 func New(h room.Host) room.Room {
 	t := &Today{host: h, date: kit.NewTitle(""), note: kit.NewCaption(""), classes: kit.Column(look.Gap4)}
@@ -40,7 +44,9 @@ func New(h room.Host) room.Room {
 	t.needs = t.needsList()
 	head := kit.Row(look.Gap3, t.date, kit.Fill(), kit.NewButton("Open a class now", t.openFree).Key("O"))
 	needs := kit.NewCard("Needs you", kit.Fill(t.needs))
-	body := kit.Row(look.Gap6, kit.Fill(kit.Scroll(t.classes)), kit.Fill(needs))
+	classes := kit.Scroll(kit.Pad(look.Hairline, t.classes))
+	body := container.NewBorder(nil, nil, kit.Wide(classesWidth, classes), nil,
+		container.NewBorder(nil, nil, kit.Wide(look.Gap4, kit.Fill()), nil, needs))
 	week := kit.NewCard("This week", t.week.content)
 	t.content = kit.Pad(look.Gap6, kit.Column(look.Gap4, head, t.note, kit.Fill(body), week))
 	return t

@@ -16,8 +16,8 @@ import (
 	"windlass/internal/store"
 )
 
-// Morning is a Wednesday of the demo gym's sixth week, before its first class.
-var Morning = time.Date(2026, 5, 20, 5, 40, 0, 0, time.UTC)
+// Morning is a Monday of the demo gym's sixth week, before its first class.
+var Morning = time.Date(2026, 5, 18, 5, 40, 0, 0, time.UTC)
 
 // DemoDesk is a desk on the demo gym in a real file, with a clock that the test
 // moves through the pointer.

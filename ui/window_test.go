@@ -1,0 +1,65 @@
+package ui_test
+
+import (
+	"flag"
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
+
+	"windlass/ui"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+	"windlass/ui/room"
+	"windlass/ui/uitest"
+)
+
+var pictures = flag.String("pictures", "", "keep pictures of the window in a folder")
+
+func open(t *testing.T, p look.Palette) (*ui.Window, *uitest.Window) {
+	t.Helper()
+	uitest.App(t, p)
+	d, _ := uitest.DemoDesk(t)
+	in := uitest.OpenAs(t, p, ui.Size, kit.NewBody(""))
+	w := ui.NewWindow(in, d, ui.Options{})
+	in.Resize(ui.Size.AddWidthHeight(1, 1))
+	in.Resize(ui.Size)
+	return w, in
+}
+
+func picture(t *testing.T, w *uitest.Window, name string) {
+	t.Helper()
+	if *pictures != "" {
+		uitest.Snapshot(t, w, filepath.Join(*pictures, name+".png"))
+	}
+}
+
+func TestWindowOpensOnToday(t *testing.T) {
+	for name, p := range map[string]look.Palette{"dark": look.Dark(), "light": look.Light()} {
+		w, in := open(t, p)
+		assert.Equal(t, room.Today, w.Front())
+		uitest.See(t, in, "Monday 18 May 2026", "Needs you", "Find", "The Ropewalk")
+		picture(t, in, "window-"+name)
+	}
+}
+
+func TestKeysSheetAndFinderOpenAndClose(t *testing.T) {
+	_, in := open(t, look.Dark())
+	uitest.Key(t, in, fyne.KeyF1)
+	uitest.See(t, in, "What the keys do", "In Today", "Everywhere", "Take the last change back")
+	picture(t, in, "keys")
+	uitest.Key(t, in, fyne.KeyEscape)
+	uitest.NotSee(t, in, "What the keys do")
+}
+
+func TestFirstRunOffersThreeWaysAndTheCaution(t *testing.T) {
+	uitest.App(t, look.Dark())
+	in := uitest.OpenAs(t, look.Dark(), ui.Size, kit.NewBody(""))
+	var chosen []ui.First
+	in.SetContent(ui.FirstRun(in, func(f ui.First) error { chosen = append(chosen, f); return nil }))
+	in.Resize(ui.Size.AddWidthHeight(1, 1))
+	in.Resize(ui.Size)
+	uitest.See(t, in, "Open the demo gym", "Bring a roster file", "Start an empty gym", "Defer to a doctor")
+	picture(t, in, "first-run")
+}
