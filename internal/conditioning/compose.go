@@ -66,7 +66,8 @@ func Compose(b Brief, seed uint64) (Proposal, error) {
 			return p, nil
 		}
 	}
-	return Proposal{}, refuse("nothing of %s to %s came up; widen the window or the table of formats", clock(b.Shortest), clock(b.Longest))
+	return Proposal{}, refuse("nothing of %s to %s came up; widen the window or the table of formats",
+		clock(b.Shortest), clock(b.Longest))
 }
 
 func refuse(format string, a ...any) error {
@@ -174,10 +175,11 @@ func (b Brief) unfit(m gym.Movement) reason {
 	return fits
 }
 
-// loads reports whether a movement tires a lift: it loads the same region, or
-// moves the same way.
+// loads reports whether a movement tires a lift: it loads the same region, moves
+// the same way, or loads the whole body before a lower-body lift.
 func loads(m gym.Movement, l gym.Lift) bool {
-	return m.Region == l.Region || m.Pattern == l.Pattern || (m.Region == gym.WholeBody && l.Region == gym.Lower && m.Pattern != gym.Engine)
+	whole := m.Region == gym.WholeBody && l.Region == gym.Lower && m.Pattern != gym.Engine
+	return m.Region == l.Region || m.Pattern == l.Pattern || whole
 }
 
 // needed is how many places a movement must have: a class works on several

@@ -15,7 +15,10 @@ import (
 // bigGym is 500 athletes at 60 movements with 200 000 bouts over two years.
 func bigGym() (*gym.Book, Strength) {
 	r := rand.New(rand.NewPCG(1, 1))
-	s := &simulation{book: &gym.Book{Settings: gym.DefaultSettings()}, owned: map[gym.MovementKey][]mass.Mass{}, of: with("big", func(g *simGym) { g.movements = 60 })}
+	s := &simulation{
+		book: &gym.Book{Settings: gym.DefaultSettings()}, owned: map[gym.MovementKey][]mass.Mass{},
+		of: with("big", func(g *simGym) { g.movements = 60 }),
+	}
 	s.equip()
 	for i := range 500 {
 		s.book.Athletes = append(s.book.Athletes, gym.Athlete{ID: gym.ID(fmt.Sprint("athlete-", i)), Standard: gym.StandardM})

@@ -67,7 +67,7 @@ func (m *Model) Capacity() (mean, sd float64) {
 func (m *Model) Rack() Rack { return m.rack }
 
 // Advance lets time pass until a day; an earlier day changes nothing.
-func (m *Model) Advance(on day.Date) { m.advance(on) }
+func (m *Model) Advance(on day.Date) { m.grid.age(m.habits, m.pass(on)) }
 
 // Bouts returns the bouts taken into account, oldest first. Do not change it.
 func (m *Model) Bouts() []gym.Bout { return m.bouts }
@@ -76,8 +76,6 @@ func (m *Model) demand(load mass.Mass, reps int) float64 {
 	t := m.rack.trialOf(gym.Bout{Load: load, Reps: reps}, m.course)
 	return t.load + m.habits.Reps*t.reps
 }
-
-func (m *Model) advance(on day.Date) { m.grid.age(m.habits, m.pass(on)) }
 
 // pass moves the model's day on and returns the time that went by.
 func (m *Model) pass(on day.Date) span {

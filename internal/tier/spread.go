@@ -31,10 +31,13 @@ func (g *grid) spread(variance, scale float64) {
 // bell weighs by a normal curve of variance t steps², at every stride-th point.
 func (g *grid) bell(t float64, stride int) {
 	n := int(math.Ceil(6 * math.Sqrt(t) / float64(stride)))
-	weight := func(j int) float64 { return math.Exp(-float64(j*j*stride*stride) / (2 * t)) }
 	g.begin(1, n*stride)
+	w := math.Exp(-float64(stride*stride) / (2 * t))
+	ratio, factor := w*w*w, w*w // from one weight to the next, as in weigh
 	for j := 1; j <= n && j*stride < len(g.p); j++ {
-		g.both(j*stride, weight(j))
+		g.both(j*stride, w)
+		w *= ratio
+		ratio *= factor
 	}
 	g.finish(n * stride)
 }

@@ -15,8 +15,9 @@ import (
 // not known without a record.
 type Strength func(athlete gym.ID, lift gym.LiftKey) (relative float64, known bool)
 
-// Standing is where every athlete of a gym stands at every movement. It is not
-// safe for use by several goroutines at once.
+// Standing is where every athlete of a gym stands at every movement, as its book
+// was when it was learnt: new athletes, records and implements want a new [Learn].
+// It is not safe for use by several goroutines at once.
 type Standing struct {
 	habits     Habits
 	strength   Strength
@@ -54,7 +55,8 @@ func Learn(ctx context.Context, book *gym.Book, strength Strength) (*Standing, e
 
 func newStanding(book *gym.Book, strength Strength) *Standing {
 	s := &Standing{
-		habits: DefaultHabits(), strength: strength, equipment: book.Equipment, confidence: book.Settings.Confidence,
+		habits: DefaultHabits(), strength: strength,
+		equipment: book.Equipment, confidence: book.Settings.Confidence,
 		movements: map[gym.MovementKey]gym.Movement{}, people: map[gym.ID]*person{},
 		columns: map[column]int{}, pairs: map[pairKey]*pair{}, bouts: slices.Clone(book.Bouts),
 	}
@@ -75,8 +77,8 @@ func newStanding(book *gym.Book, strength Strength) *Standing {
 // Habits returns what the log taught.
 func (s *Standing) Habits() Habits { return s.habits }
 
-// Model returns the model of an athlete at a movement with all bouts up to a
-// day. The error wraps [ErrUnloaded] where there is no load to speak of.
+// Model returns the model of an athlete at a movement with the pair's bouts up to
+// a day; the gym's habits and what other pairs say come from the whole log. The error wraps [ErrUnloaded] where there is no load to speak of.
 func (s *Standing) Model(athlete gym.ID, movement gym.MovementKey, on day.Date) (*Model, error) {
 	p := s.pair(athlete, movement)
 	if p == nil {
@@ -93,7 +95,7 @@ func (s *Standing) Model(athlete gym.ID, movement gym.MovementKey, on day.Date) 
 			m.Observe(s.bouts[row])
 		}
 	}
-	m.advance(on)
+	m.Advance(on)
 	return m, nil
 }
 

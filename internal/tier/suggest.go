@@ -50,7 +50,7 @@ func (m *Model) Suggest(a Ask) (Suggestion, error) {
 	if !(confidence > 0 && confidence < 1) {
 		return Suggestion{}, fmt.Errorf("suggest load: a confidence of %g is not between 0 and 1", confidence)
 	}
-	m.advance(a.On)
+	m.Advance(a.On)
 	limit, bound := m.course.limit(owned)
 	at := 0
 	for at < limit && m.Hold(owned[at+1], a.Reps) >= confidence {
