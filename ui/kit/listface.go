@@ -129,50 +129,6 @@ func spread(columns []ListColumn, width float32) []float32 {
 	return widths
 }
 
-func (f *listFace) placeHead(size fyne.Size) {
-	p, l := look.Current(), f.of
-	put(f.head, 0, 0, size.Width, headHeight)
-	fill(f.head, p[look.Raised])
-	put(f.under, 0, headHeight-look.Hairline, size.Width, look.Hairline)
-	fill(f.under, p[look.Line])
-	f.arrow.set(NoShape, p[look.Accent])
-	x := l.lead()
-	for i, t := range f.titles {
-		ink := p[look.Muted]
-		if i == l.title || i == l.sorted {
-			ink = p[look.Text]
-		}
-		inner := l.widths[i] - 2*look.Gap2
-		if i == l.sorted {
-			inner -= look.Gap4
-			f.placeArrow(x, l.widths[i])
-		}
-		left := x + look.Gap2
-		if l.columns[i].End && i == l.sorted {
-			left += look.Gap4
-		}
-		say(t, elide(l.columns[i].Title, look.CaptionSize, false, inner), ink)
-		put(t, left, 0, inner, headHeight)
-		x += l.widths[i]
-	}
-}
-
-// placeArrow sets the arrow behind a title, or before it at the far end.
-func (f *listFace) placeArrow(x, width float32) {
-	l := f.of
-	shape := Up
-	if l.down {
-		shape = Down
-	}
-	title := min(widthOf(l.columns[l.sorted].Title, look.CaptionSize, false), width-2*look.Gap2-look.Gap4)
-	left := x + look.Gap2 + title + 6
-	if l.columns[l.sorted].End {
-		left = x + width - look.Gap2 - title - look.Gap4
-	}
-	f.arrow.set(shape, look.Color(look.Accent))
-	f.arrow.put(left, (headHeight-9)/2, 9)
-}
-
 // fillRow gives the ith drawn row the words of the row it stands for.
 func (f *listFace) fillRow(r *listRow, i, n int, size fyne.Size) {
 	l, row := f.of, f.of.top+i
@@ -276,22 +232,4 @@ func toneOr(m, other look.Meaning) look.Meaning {
 		return other
 	}
 	return m
-}
-
-func (f *listFace) placeRest(size fyne.Size) {
-	p, l := look.Current(), f.of
-	thumb := l.thumb()
-	shown(f.bar, thumb > 0)
-	if thumb > 0 {
-		track := size.Height - headHeight - thumb
-		share := float32(l.top) / float32(l.rows.Len()-l.inSight())
-		put(f.bar, size.Width-look.Gap2, headHeight+track*share+2, 4, thumb-4)
-	}
-	fill(f.bar, p[look.Edge])
-	f.frame.put(0, 0, size, look.RingWidth)
-	f.frame.paint(p[look.Focus], l.focused)
-	f.empty.SetText(l.Empty)
-	shown(f.empty, l.rows.Len() == 0 && l.Empty != "")
-	width := min(400, size.Width-2*look.Gap4)
-	put(f.empty, (size.Width-width)/2, headHeight+look.RowHeight, width, 3*look.RowHeight)
 }
