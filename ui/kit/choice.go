@@ -29,7 +29,7 @@ type Choice struct {
 func NewChoice(label string, options []Option, heard func(Option)) *Choice {
 	c := &Choice{options: options, heard: heard}
 	c.init(c, label)
-	c.drop = newDropList(c.pick)
+	c.drop = newDropList(c.pick, c.settleUnlessTyping)
 	c.entry.all = true
 	c.entry.onKey = c.key
 	c.changed = func(string) { c.open() }
@@ -83,6 +83,14 @@ func (c *Choice) onFocus(focused bool) {
 	case focused:
 		c.openAll()
 	case !c.drop.hovered:
+		c.settle()
+	}
+}
+
+// settleUnlessTyping ends a choice that was begun with the keyboard and left with
+// the pointer.
+func (c *Choice) settleUnlessTyping() {
+	if !c.focused {
 		c.settle()
 	}
 }

@@ -135,6 +135,22 @@ func TestQuestionGivesTheKeyboardToWhatIsToBeFilledIn(t *testing.T) {
 	assert.Equal(t, "went", got, "the usual answer has the keyboard")
 }
 
+func TestAPressBesideTheQuestionLeavesTheKeyboard(t *testing.T) {
+	uitest.App(t, look.Dark())
+	w := uitest.Open(t, kit.NewBody("room"))
+	first, second := kit.NewField("First"), kit.NewField("Second")
+	kit.Ask(w.Canvas(), kit.Question{Title: "Two fields", Text: "Some words.", Body: kit.Column(8, first, second)})
+	uitest.Fill(t, w, "Second", "a")
+	uitest.TapAt(w, fyne.NewPos(5, 5))
+	at, _ := uitest.Where(w, "Some words.")
+	uitest.TapAt(w, at)
+	uitest.Type(t, w, "b")
+	assert.Equal(t, "ab", second.Text())
+	uitest.Key(t, w, fyne.KeyTab)
+	uitest.Key(t, w, fyne.KeyReturn)
+	uitest.See(t, w, "room")
+}
+
 func TestAnAnswerMayKeepTheQuestionOpen(t *testing.T) {
 	uitest.App(t, look.Dark())
 	w := uitest.Open(t, kit.NewBody("room"))

@@ -26,6 +26,7 @@ type dropList struct {
 	top     int // the first in sight
 	hovered bool
 	pick    func(Option)
+	left    func() // hears that the pointer left
 	sheet   *canvas.Rectangle
 	light   *canvas.Rectangle
 	names   [dropRows]*canvas.Text
@@ -49,8 +50,8 @@ func (w *wheel) CreateRenderer() fyne.WidgetRenderer {
 	return (&drawing{of: w, measure: func() fyne.Size { return fyne.Size{} }}).start()
 }
 
-func newDropList(pick func(Option)) *dropList {
-	d := &dropList{pick: pick}
+func newDropList(pick func(Option), left func()) *dropList {
+	d := &dropList{pick: pick, left: left}
 	d.wheel = &wheel{turned: d.scrolled}
 	d.wheel.ExtendBaseWidget(d.wheel)
 	d.ExtendBaseWidget(d)
@@ -115,7 +116,10 @@ func (d *dropList) MouseMoved(e *desktop.MouseEvent) {
 }
 
 // MouseOut implements desktop.Hoverable.
-func (d *dropList) MouseOut() { d.hovered = false }
+func (d *dropList) MouseOut() {
+	d.hovered = false
+	d.left()
+}
 
 // scrolled moves the options under the pointer.
 func (d *dropList) scrolled(e *fyne.ScrollEvent) {

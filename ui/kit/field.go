@@ -100,6 +100,12 @@ func (f *Field) Lines(n int) *Field {
 	return f
 }
 
+// Secret hides what is typed.
+func (f *Field) Secret() *Field {
+	f.entry.Password = true
+	return f
+}
+
 // OnChange hears of every change of the text.
 func (f *Field) OnChange(do func(text string)) *Field {
 	f.changed = do

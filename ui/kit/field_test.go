@@ -160,6 +160,30 @@ func TestChoiceByPointer(t *testing.T) {
 	uitest.NotSee(t, w, "Deadlift")
 }
 
+// Leaving the list with the pointer, after the keyboard went elsewhere, ends it.
+func TestChoiceLeftWithThePointer(t *testing.T) {
+	uitest.App(t, look.Dark())
+	ch := kit.NewChoice("Lift", lifts(), nil)
+	ch.Set("dl")
+	w := uitest.Open(t, kit.Column(8, ch))
+	uitest.Fill(t, w, "Lift", "squ")
+	uitest.Hover(t, w, "Back squat")
+	w.Canvas().Unfocus()
+	uitest.See(t, w, "Front squat")
+	uitest.Leave(w)
+	uitest.NotSee(t, w, "Front squat")
+	assert.Equal(t, "Deadlift", ch.Text())
+}
+
+func TestFieldHidesASecret(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewField("Passcode").Secret()
+	w := uitest.Open(t, kit.Column(8, f))
+	uitest.Fill(t, w, "Passcode", "4711")
+	uitest.NotSee(t, w, "4711")
+	assert.Equal(t, "4711", f.Text())
+}
+
 func TestChoiceSaysWhenNothingMatches(t *testing.T) {
 	uitest.App(t, look.Dark())
 	ch := kit.NewChoice("Lift", lifts(), nil)

@@ -15,7 +15,6 @@ type Modal struct {
 	before fyne.Focusable // what had the keyboard, and gets it back
 	answer *Button        // what Return presses
 	way    *Button        // what Escape presses
-	first  fyne.Focusable // what has the keyboard first
 	width  float32
 	leave  func()
 	veil   *canvas.Rectangle
@@ -68,16 +67,16 @@ func Ask(window fyne.Canvas, q Question) *Modal {
 }
 
 func (m *Modal) focusFirst(q Question) {
-	m.first = q.First
-	if m.first == nil && q.Body != nil {
+	first := q.First
+	if first == nil && q.Body != nil {
 		m.window.FocusNext()
-		m.first = m.window.Focused()
+		first = m.window.Focused()
 	}
 	// In a body without anything to fill in, the way out would come first.
-	if b, isButton := m.first.(*Button); m.first == nil || isButton && b == m.way {
-		m.first = m.answer
+	if b, isButton := first.(*Button); first == nil || isButton && b == m.way {
+		first = m.answer
 	}
-	m.window.Focus(m.first)
+	m.window.Focus(first)
 }
 
 // content is the text, the body and the row of answers. The way out stands
@@ -126,10 +125,11 @@ func orElse(text, other string) string {
 	return text
 }
 
-// Close takes the question away and gives the keyboard back.
+// Close takes the question away and gives the keyboard back, unless an answer
+// gave it to something else.
 func (m *Modal) Close() {
 	m.window.Overlays().Remove(m)
-	if m.before != nil {
+	if m.before != nil && m.window.Focused() == nil {
 		m.window.Focus(m.before)
 	}
 }
@@ -151,9 +151,27 @@ func (m *Modal) TypedKey(key *fyne.KeyEvent) {
 	}
 }
 
-// Tapped implements fyne.Tappable: a tap beside the sheet leaves the question
-// open and the keyboard in it.
-func (m *Modal) Tapped(*fyne.PointEvent) { m.window.Focus(m.first) }
+// The driver takes the keyboard from a question when a press falls on nothing
+// that can have it. So the question counts as something that can, and is switched
+// off, so that Tab passes over it.
+
+// FocusGained implements fyne.Focusable.
+func (m *Modal) FocusGained() {}
+
+// FocusLost implements fyne.Focusable.
+func (m *Modal) FocusLost() {}
+
+// TypedRune implements fyne.Focusable.
+func (m *Modal) TypedRune(rune) {}
+
+// Disabled implements fyne.Disableable.
+func (m *Modal) Disabled() bool { return true }
+
+// Enable implements fyne.Disableable; a question stays as it is.
+func (m *Modal) Enable() {}
+
+// Disable implements fyne.Disableable; a question stays as it is.
+func (m *Modal) Disable() {}
 
 // CreateRenderer implements fyne.Widget.
 func (m *Modal) CreateRenderer() fyne.WidgetRenderer {
