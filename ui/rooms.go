@@ -3,6 +3,7 @@ package ui
 import (
 	"strconv"
 
+	"windlass/ui/handouts"
 	"windlass/ui/room"
 	"windlass/ui/today"
 )
@@ -17,6 +18,7 @@ type maker struct {
 // out of the program, delete its line and its folder.
 var makers = []maker{
 	{room.Today, today.New},
+	{room.Handouts, handouts.New},
 }
 
 // roomKey is the key that leads to the room at a place of the rail.
