@@ -1,0 +1,36 @@
+package desk
+
+import (
+	"math"
+
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+	"windlass/internal/repmax"
+)
+
+// Strength tells how strong an athlete is at a lift against a usual member of the
+// same load standard: the log of the 1RM, or of its estimate on the handbook's
+// curve, over the lift's reference. It is what package tier asks for, and not
+// known without a record.
+func (d *Desk) Strength(athlete gym.ID, key gym.LiftKey) (relative float64, known bool) {
+	a, ok := d.Athlete(athlete)
+	lift, listed := d.Lift(key)
+	reference := lift.Reference[a.Standard]
+	if !ok || !listed || reference == 0 {
+		return 0, false
+	}
+	unrounded := func(limit mass.Mass) (mass.Mass, bool) { return limit, true }
+	e := repmax.NewCard(d.records().Known(a.ID, key), []int{1}, repmax.Handbook(), unrounded).Entry(1)
+	if !e.Known() || e.Load == 0 {
+		return 0, false
+	}
+	return math.Log(e.Load.Ratio(reference)), true
+}
+
+// LifterFor returns an athlete as they would climb to a rep max of a lift today,
+// outside any class: on their bar, from their record, estimate or first load.
+func (d *Desk) LifterFor(a gym.Athlete, lift gym.LiftKey, reps int) gym.Lifter {
+	l := gym.Lifter{Athlete: a.ID, Station: -1}
+	d.dress(&l, a, gym.Piece{Lift: lift, Reps: reps})
+	return l
+}
