@@ -76,3 +76,26 @@ func modifiers() fyne.KeyModifier {
 func presses(key fyne.KeyName) bool {
 	return key == fyne.KeySpace || key == fyne.KeyReturn || key == fyne.KeyEnter
 }
+
+// ShortcutOf is the shortcut that the desktop driver sends for a key with
+// something held down. It has names of its own for the usual editing keys; a
+// window that listened for Ctrl+Z by its letters would never hear it.
+func ShortcutOf(key fyne.KeyName, held fyne.KeyModifier) fyne.Shortcut {
+	if held == fyne.KeyModifierShortcutDefault {
+		switch key {
+		case fyne.KeyZ:
+			return &fyne.ShortcutUndo{}
+		case fyne.KeyY:
+			return &fyne.ShortcutRedo{}
+		case fyne.KeyX:
+			return &fyne.ShortcutCut{}
+		case fyne.KeyC:
+			return &fyne.ShortcutCopy{}
+		case fyne.KeyV:
+			return &fyne.ShortcutPaste{}
+		case fyne.KeyA:
+			return &fyne.ShortcutSelectAll{}
+		}
+	}
+	return &desktop.CustomShortcut{KeyName: key, Modifier: held}
+}
