@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"windlass/ui/kit"
 	"windlass/ui/room"
 )
 
@@ -52,7 +53,7 @@ func (w *Window) listen() {
 	canvas := w.window.Canvas()
 	canvas.SetOnTypedKey(func(key *fyne.KeyEvent) { w.Typed(key) })
 	for _, combination := range w.combinations() {
-		canvas.AddShortcut(&desktop.CustomShortcut{KeyName: combination.name, Modifier: combination.held},
+		canvas.AddShortcut(kit.ShortcutOf(combination.name, combination.held),
 			func(fyne.Shortcut) { w.do(combination) })
 	}
 }
