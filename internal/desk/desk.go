@@ -37,6 +37,7 @@ type Desk struct {
 	loads     loadCache
 	best      *repmax.Records // nil until somebody asks
 	calendar  *cycle.Calendar // likewise
+	mains     mainsCache
 	undo      []step
 	redo      []step
 	listeners []func(Topic)
@@ -119,6 +120,6 @@ func (d *Desk) forget(about Topic) {
 		d.best = nil
 	}
 	if about&(AboutRoster|AboutPlan|AboutCatalogue) != 0 {
-		d.calendar = nil
+		d.calendar, d.mains = nil, mainsCache{}
 	}
 }

@@ -84,20 +84,9 @@ type Entered struct {
 
 // EnterResult logs a result and says whether it raised the record.
 func (d *Desk) EnterResult(e Entry) (Entered, error) {
-	a, ok := d.Athlete(e.Athlete)
-	if !ok {
-		return Entered{}, fmt.Errorf("enter result: there is no such athlete")
-	}
-	lift, ok := d.Lift(e.Lift)
-	if !ok {
-		return Entered{}, fmt.Errorf("enter result: the catalogue has no lift %q", e.Lift)
-	}
-	effort, err := gym.ParseEffort(strings.TrimSpace(e.Text), a.Unit)
+	a, lift, effort, err := d.readEntry(e)
 	if err != nil {
 		return Entered{}, err
-	}
-	if e.On > d.Today() {
-		return Entered{}, fmt.Errorf("enter result: %s has not come yet; choose today or a day before", e.On)
 	}
 	r := gym.Result{
 		ID: d.NewID(), Athlete: a.ID, Lift: lift.Key, Reps: effort.Reps, Load: effort.Load, Unit: effort.Unit,

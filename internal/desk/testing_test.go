@@ -2,6 +2,7 @@ package desk_test
 
 import (
 	"context"
+	"fmt"
 	"math/rand/v2"
 	"path/filepath"
 	"testing"
@@ -58,7 +59,7 @@ func (b *bench) reopened() *desk.Desk {
 
 // smallGym is a gym with the built-in catalogue, kilogram plates, one track and
 // nobody in it.
-func smallGym(t *testing.T) gym.Book {
+func smallGym(t testing.TB) gym.Book {
 	t.Helper()
 	catalogue, err := gym.ReadCatalogue(data.Files())
 	require.NoError(t, err)
@@ -101,3 +102,25 @@ func (b *bench) log(a gym.Athlete, lift gym.LiftKey, text string) desk.Entered {
 	require.NoError(b.t, err)
 	return e
 }
+
+// crowded is a desk on a gym of so many athletes, held in memory.
+func crowded(t testing.TB, n int) *desk.Desk {
+	t.Helper()
+	book := smallGym(t)
+	first, last := []string{"Ada", "Bo", "Carla", "Arne", "Émile"}, []string{"Brook", "Quist", "Armand", "Dell"}
+	for i := range n {
+		id := gym.ID(fmt.Sprintf("018e0000-0000-7000-8000-%012d", i+100))
+		name := fmt.Sprintf("%s %s %d", first[i%len(first)], last[i%len(last)], i)
+		book.Athletes = append(book.Athletes, gym.Athlete{ID: id, Name: name, Standard: gym.StandardM, Status: gym.Active, Unit: mass.KG})
+		book.Moves = append(book.Moves, gym.TrackMove{ID: id + "m", Athlete: id, Track: powerlifting, From: 1})
+	}
+	d, err := desk.Open(context.Background(), shelf{book}, func() time.Time { return monday }, rand.NewChaCha8([32]byte{1}))
+	require.NoError(t, err)
+	return d
+}
+
+// shelf keeps a book where no file is asked for.
+type shelf struct{ book gym.Book }
+
+func (s shelf) Load(context.Context) (gym.Book, error)     { return s.book, nil }
+func (s shelf) Write(context.Context, ...gym.Change) error { return nil }
