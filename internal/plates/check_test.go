@@ -83,6 +83,50 @@ func TestCheck(t *testing.T) {
 		assert.Equal(t, kg(62.5), wait.Loadings[1].Total)
 	})
 
+	t.Run("small changes of two bars where one is not enough", func(t *testing.T) {
+		men, _ := bars(kgPlate(20, 3), kgPlate(1.25, 1))
+		got := Check([]Queue{queue(t, men, 62.5), queue(t, men, 62.5), queue(t, men, 62.5)})
+		require.Len(t, got, 1)
+		reload := got[0].Ways[0]
+		assert.Equal(t, Reload, reload.Out)
+		assert.Equal(t, []int{1, 2}, reload.Bars)
+		assert.Equal(t, kg(5), reload.Off)
+		assert.Equal(t, kg(62.5), reload.Loadings[0].Total)
+		assert.Equal(t, kg(60), reload.Loadings[1].Total)
+	})
+
+	t.Run("names the heaviest of plates equally missed", func(t *testing.T) {
+		men, _ := bars(kgPlate(20, 1), kgPlate(5, 1))
+		got := Check([]Queue{queue(t, men, 70), queue(t, men, 70)})
+		require.Len(t, got, 1)
+		assert.Equal(t, "20 kg", got[0].Disc.String())
+	})
+
+	t.Run("no swap between equal bars, strange bars or with an idle one", func(t *testing.T) {
+		all, err := NewBars([]Bar{
+			bar20(), {Key: "log", Name: "log", Mass: kg(15), Unit: mass.KG, Kind: "log", Count: 1},
+		}, Stock{Plates: []Plate{kgPlate(20, 2), kgPlate(5, 1), kgPlate(2.5, 1)}})
+		require.NoError(t, err)
+		men, _ := all.Loads("20")
+		log, _ := all.Loads("log")
+		for _, queues := range [][]Queue{
+			{queue(t, men, 65), queue(t, men, 65)},
+			{queue(t, men, 65), queue(t, log, 60)}, // between barbells this is mended by a swap
+			{queue(t, men, 65), queue(t, men, 65), {Loads: log, Sets: []Loading{{}}}},
+		} {
+			for _, way := range Check(queues)[0].Ways {
+				assert.NotEqual(t, Swap, way.Out)
+			}
+		}
+	})
+
+	t.Run("no swap for a load that the other bar cannot make", func(t *testing.T) {
+		men, women := bars(kgPlate(20, 3), kgPlate(1.25, 1)) // 15 kg and pairs never make 62.5
+		got := Check([]Queue{queue(t, men, 62.5), queue(t, women, 57.5)})
+		require.Len(t, got, 1)
+		assert.NotEqual(t, Swap, got[0].Ways[0].Out)
+	})
+
 	t.Run("two must wait", func(t *testing.T) {
 		men, _ := bars(kgPlate(20, 1))
 		got := Check([]Queue{queue(t, men, 60), queue(t, men, 60), queue(t, men, 60)})
@@ -90,6 +134,16 @@ func TestCheck(t *testing.T) {
 		require.Len(t, got[0].Ways, 1)
 		assert.Equal(t, []int{0, 1}, got[0].Ways[0].Bars)
 	})
+}
+
+// Plates of all sizes make a deal as hard as a riddle: the search says no when
+// it has looked long enough, and never makes a deal up.
+func TestShareGivesUp(t *testing.T) {
+	loads := newLoads(t, bar20(), Stock{Plates: []Plate{
+		kgPlate(25, 4), kgPlate(20, 4), kgPlate(16, 2), kgPlate(15, 2), kgPlate(13, 4), kgPlate(10, 2), kgPlate(6, 2), kgPlate(4, 3), kgPlate(2, 2),
+	}})
+	_, ok := newDealer(loads.grids[0]).share([]int{52, 64, 19, 22, 34, 43, 36, 17})
+	assert.False(t, ok)
 }
 
 // bruteShare tries every stack of every bar, the plates of the bars before gone.

@@ -59,6 +59,15 @@ func TestSequenceRefuses(t *testing.T) {
 	assert.True(t, short.Steps[0].Short)
 }
 
+func TestLeastIsClaimedOnlyWhenProved(t *testing.T) {
+	loads := newLoads(t, bar20(), kgStock())
+	// The bar alone has one stack, 100.4 kg has hundreds.
+	sets := []mass.Mass{kg(20.4), kg(100.4)}
+	assert.True(t, NewPlanner(loads, Thorough).Sequence(nil, sets).Least)
+	assert.False(t, NewPlanner(loads, 8).Sequence(nil, sets).Least)
+	assert.True(t, NewPlanner(loads, 8).Sequence(nil, sets[:1]).Least)
+}
+
 func TestSequenceFromALoadedBar(t *testing.T) {
 	loads := newLoads(t, bar20(), Stock{Plates: []Plate{kgPlate(20, 1), kgPlate(10, 2), kgPlate(5, 1)}})
 	planner := NewPlanner(loads, Thorough)
