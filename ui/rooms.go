@@ -3,6 +3,7 @@ package ui
 import (
 	"strconv"
 
+	"windlass/ui/floor"
 	"windlass/ui/handouts"
 	"windlass/ui/room"
 	"windlass/ui/today"
@@ -18,6 +19,7 @@ type maker struct {
 // out of the program, delete its line and its folder.
 var makers = []maker{
 	{room.Today, today.New},
+	{room.Floor, floor.New},
 	{room.Handouts, handouts.New},
 }
 

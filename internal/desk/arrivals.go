@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 )
 
 // Arrival is one row of the list of who may come to a class.
@@ -159,23 +160,28 @@ func spoken(s gym.Source) string {
 // StartWith lets a lifter find the rep max from a first load.
 func (d *Desk) StartWith(class, athlete gym.ID, load gym.Effort) error {
 	return d.change("set a first load", class, func(c *gym.Class) error {
-		l, err := lifter(c, athlete)
-		if err == nil {
-			l.Base, l.Source, l.Start = 0, "", load.Load
-		}
-		return err
+		return d.countFrom(c, athlete, 0, "", load.Load)
 	})
 }
 
 // CountFrom lets a lifter's climb be counted from another number today.
 func (d *Desk) CountFrom(class, athlete gym.ID, load gym.Effort) error {
 	return d.change("set what a climb is counted from", class, func(c *gym.Class) error {
-		l, err := lifter(c, athlete)
-		if err == nil {
-			l.Base, l.Source, l.Start = load.Load, gym.Reported, 0
-		}
-		return err
+		return d.countFrom(c, athlete, load.Load, gym.Reported, 0)
 	})
+}
+
+// countFrom changes a lifter's number, and seats who had none before.
+func (d *Desk) countFrom(c *gym.Class, athlete gym.ID, base mass.Mass, source gym.Source, start mass.Mass) error {
+	l, err := lifter(c, athlete)
+	if err != nil {
+		return err
+	}
+	l.Base, l.Source, l.Start = base, source, start
+	if l.Station < 0 {
+		d.joinIfItCan(c, athlete)
+	}
+	return nil
 }
 
 // LowerBase takes the lower base that is offered for a stale one.

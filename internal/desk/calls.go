@@ -30,7 +30,7 @@ func (d *Desk) Call(class, athlete gym.ID, kind gym.CallKind) error {
 		if err != nil {
 			return err
 		}
-		rung, _, ok := path.Owes(d.presentRung(*c))
+		rung, _, ok := owes(path, d.presentRung(*c))
 		if !ok {
 			return fmt.Errorf("nothing is to be called at this window")
 		}

@@ -76,12 +76,18 @@ func (d *Desk) pieces(tracks []gym.ID) []gym.Piece {
 	return pieces
 }
 
+// usualClimb is the built-in climb of a class whose plan names none.
+const usualClimb = "20 minutes"
+
 // climbFor takes the climb that the first track with a main lift asks for.
 func (d *Desk) climbFor(pieces []gym.Piece) gym.ClimbPlan {
 	for _, p := range pieces {
 		if c, ok := d.ClimbNamed(d.PlanOn(p.Track, d.Today()).Main.Climb); ok && p.Lift != "" {
 			return c
 		}
+	}
+	if c, ok := d.ClimbNamed(usualClimb); ok {
+		return c
 	}
 	if len(d.book.Climbs) > 0 {
 		return d.book.Climbs[0]

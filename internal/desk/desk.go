@@ -38,9 +38,11 @@ type Desk struct {
 	best      *repmax.Records // nil until somebody asks
 	calendar  *cycle.Calendar // likewise
 	mains     mainsCache
+	tiers     tiers
 	undo      []step
 	redo      []step
 	listeners []func(Topic)
+	watch     watch
 }
 
 // Open reads the whole file. now tells the time and random gives the bytes of
@@ -103,6 +105,7 @@ func (d *Desk) make(ctx context.Context, changes []gym.Change) (step, error) {
 	}
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)
+	d.tiers.heed(changes)
 	topic := topicOf(changes)
 	d.forget(topic)
 	for _, f := range d.listeners {

@@ -6,7 +6,6 @@ import (
 	"windlass/internal/climb"
 	"windlass/internal/clock"
 	"windlass/internal/gym"
-	"windlass/internal/mass"
 )
 
 // Owed is a call that a lifter owes at a moment.
@@ -26,8 +25,22 @@ func (b Board) Owes(l BoardLifter, m clock.Moment) (Owed, bool) {
 	if !m.Started || l.Fault != nil {
 		return Owed{}, false
 	}
-	rung, kinds, ok := l.Path.Owes(at)
+	rung, kinds, ok := owes(l.Path, at)
 	return Owed{Lifter: l, Rung: rung, Kinds: kinds, Late: ok && (rung < at || m.Finished)}, ok
+}
+
+// owes is the call that a path wants at a rung. Who finds the rep max owes the
+// first answer that was not given: without it nobody knows the next load.
+func owes(p climb.Path, at int) (rung int, kinds []gym.CallKind, ok bool) {
+	if rung, kinds, ok = p.Owes(at); !ok || !p.Finding {
+		return rung, kinds, ok
+	}
+	for i := range min(at, len(p.Steps)-1) + 1 {
+		if p.Steps[i].State == climb.Planned {
+			return i, kinds, p.Steps[i].Load > 0
+		}
+	}
+	return rung, kinds, ok
 }
 
 // Queue lists the calls that are owed, the late ones first, in the order of the
@@ -86,13 +99,17 @@ func (l BoardLifter) Shown(m clock.Moment) Shown {
 	if n := len(l.Calls); n > 0 {
 		s.Call = l.Calls[n-1].Kind
 	}
-	if m.Rung < 0 || m.Rung >= len(l.Sets) {
+	rung := m.Rung
+	if m.Finished {
+		rung = len(l.Sets) - 1 // the last set is still on the bar
+	}
+	if rung < 0 || rung >= len(l.Sets) {
 		return s
 	}
-	s.Now = l.Sets[m.Rung]
+	s.Now = l.Sets[rung]
 	s.HasNow = s.Now.Likely() > 0 || s.Now.State == climb.Open
-	if m.Rung+1 < len(l.Sets) {
-		s.Next = l.Sets[m.Rung+1]
+	if rung+1 < len(l.Sets) {
+		s.Next = l.Sets[rung+1]
 		s.HasNext = s.Next.Likely() > 0 || s.Next.State == climb.Open
 	}
 	return s
@@ -101,7 +118,7 @@ func (l BoardLifter) Shown(m clock.Moment) Shown {
 // Done reports whether a lifter lifts nothing any more from a rung on.
 func (l BoardLifter) Done(rung int) bool {
 	for i := max(0, rung); i < len(l.Sets); i++ {
-		if l.Sets[i].Likely() > mass.Mass(0) {
+		if l.Sets[i].State != climb.Off {
 			return false
 		}
 	}

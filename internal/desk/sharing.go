@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"windlass/internal/climb"
 	"windlass/internal/gym"
 	"windlass/internal/plates"
 	"windlass/internal/station"
@@ -18,9 +19,10 @@ type Sharing struct {
 
 // SharingNote is one thing that does not work out, with what would mend it.
 type SharingNote struct {
-	Text string
-	Mend string                   // what the one action does; empty where there is none
-	Do   func(class gym.ID) error // the action
+	Text  string
+	Aside bool                     // another way, not a fault
+	Mend  string                   // what the one action does; empty where there is none
+	Do    func(class gym.ID) error // the action
 }
 
 // Sharing judges a class where its lifters stand: who has no station, which
@@ -74,27 +76,84 @@ func (s seating) standing(plan station.Plan) []SharingNote {
 
 // late says where the clock cannot be kept, and offers what helps.
 func (d *Desk) late(c gym.Class, s seating, plan station.Plan) []SharingNote {
-	var notes []SharingNote
-	for at, g := range plan.Groups {
-		worst := 0
-		for w := range g.Windows {
-			if g.Windows[w].Over() > g.Windows[worst].Over() {
-				worst = w
-			}
-		}
-		if len(g.Windows) > 0 && g.Windows[worst].Over() > 0 {
-			notes = append(notes, SharingNote{Text: fmt.Sprintf("%s needs %d s more than rung %d has.",
-				s.stations[at].Name, g.Windows[worst].Over(), worst+1)})
-		}
-	}
-	if len(notes) == 0 && len(plan.Standing) == 0 {
+	short := shortfalls(plan)
+	if len(short.rungs) == 0 && len(plan.Standing) == 0 {
 		return nil
+	}
+	var notes []SharingNote
+	if len(short.rungs) > 0 {
+		note := SharingNote{Text: fmt.Sprintf("The clock cannot be kept: %s too short, by %d s at %s.",
+			listed("rung", short.rungs, len(short.by)), short.worst, s.stations[short.at].Name)}
+		if !c.Clock.Started() {
+			longer := lengthened(c.Climb, short.by)
+			note.Text += " Made long enough, the climb takes " + climb.Time(longer.Rungs[len(longer.Rungs)-1].Until) + "."
+			note.Mend = "Lengthen the rungs"
+			note.Do = func(class gym.ID) error { return d.KeepClimb(class, longer) }
+		}
+		notes = append(notes, note)
 	}
 	mends, err := s.solver.Mends(s.lifters)
 	if err != nil {
 		return notes
 	}
 	return append(notes, d.mends(c, s, mends)...)
+}
+
+// shortfall is where and by how much a class's windows are too short.
+type shortfall struct {
+	by    []int // seconds, for each rung
+	rungs []int // from 1, those that are too short
+	worst int   // seconds
+	at    int   // the station of the worst
+}
+
+func shortfalls(plan station.Plan) shortfall {
+	var f shortfall
+	for at, g := range plan.Groups {
+		if f.by == nil {
+			f.by = make([]int, len(g.Windows))
+		}
+		for w := range g.Windows {
+			over := g.Windows[w].Over()
+			f.by[w] = max(f.by[w], over)
+			if over > f.worst {
+				f.worst, f.at = over, at
+			}
+		}
+	}
+	for w, by := range f.by {
+		if by > 0 {
+			f.rungs = append(f.rungs, w+1)
+		}
+	}
+	return f
+}
+
+// listed writes "rung 2 is", "rungs 1, 2 and 4 are", "all rungs are".
+func listed(noun string, numbers []int, of int) string {
+	if len(numbers) == of {
+		return "all " + noun + "s are"
+	}
+	if len(numbers) == 1 {
+		return fmt.Sprintf("%s %d is", noun, numbers[0])
+	}
+	var words []string
+	for _, n := range numbers[:len(numbers)-1] {
+		words = append(words, fmt.Sprint(n))
+	}
+	return fmt.Sprintf("%ss %s and %d are", noun, strings.Join(words, ", "), numbers[len(numbers)-1])
+}
+
+// lengthened is a climb with so many more seconds in each rung.
+func lengthened(plan gym.ClimbPlan, by []int) gym.ClimbPlan {
+	plan.Rungs = slices.Clone(plan.Rungs)
+	later := 0
+	for i := range plan.Rungs {
+		plan.Rungs[i].At += later
+		later += by[i]
+		plan.Rungs[i].Until += later
+	}
+	return plan
 }
 
 // mends turns what would help into actions; a second wave is the coach's to call.
@@ -106,27 +165,24 @@ func (d *Desk) mends(c gym.Class, s seating, mends []station.Mend) []SharingNote
 			who := c.Lifters[s.who[m.Lifters[0]]].Athlete
 			to := s.where[m.To]
 			notes = append(notes, SharingNote{
-				Text: fmt.Sprintf("%s at %s would leave %d s short in all.", s.lifters[m.Lifters[0]].Name, s.stations[m.To].Name, m.Over),
-				Mend: "Move",
-				Do:   func(class gym.ID) error { return d.MoveLifter(class, who, to) },
-			})
-		case station.Longer:
-			if c.Clock.Started() {
-				continue
-			}
-			notes = append(notes, SharingNote{
-				Text: fmt.Sprintf("Rung %d could last %d s longer, and the climb with it.", m.Window+1, m.Seconds),
-				Mend: "Make it longer",
-				Do:   func(class gym.ID) error { return d.LengthenRung(class, m.Window, m.Seconds) },
+				Text:  fmt.Sprintf("One move helps most: %s to %s.", s.lifters[m.Lifters[0]].Name, s.stations[m.To].Name),
+				Aside: true, Mend: "Move",
+				Do: func(class gym.ID) error { return d.MoveLifter(class, who, to) },
 			})
 		case station.Wave:
-			notes = append(notes, SharingNote{Text: "Or a second wave: " + s.names(m.Lifters) + " lift after the others."})
+			notes = append(notes, SharingNote{Aside: true, Text: "Or let a second wave climb after the others: " + s.names(m.Lifters) + "."})
 		}
 	}
 	return notes
 }
 
+// fewNames is how many names a sentence lists.
+const fewNames = 3
+
 func (s seating) names(lifters []int) string {
+	if len(lifters) > fewNames {
+		return count(len(lifters), "lifter")
+	}
 	var names []string
 	for _, i := range lifters {
 		names = append(names, s.lifters[i].Name)
@@ -164,21 +220,4 @@ func (s seating) wayOut(c station.Clash) string {
 		return names + " take the next load the plates allow."
 	}
 	return names + " wait until the others have lifted."
-}
-
-// LengthenRung makes one rung of a class's climb longer, and moves the later ones.
-func (d *Desk) LengthenRung(class gym.ID, rung, seconds int) error {
-	c, ok := d.Class(class)
-	if !ok || rung < 0 || rung >= len(c.Climb.Rungs) {
-		return fmt.Errorf("lengthen rung %d: the class has no such rung", rung+1)
-	}
-	plan := c.Climb
-	plan.Rungs = slices.Clone(plan.Rungs)
-	for i := rung; i < len(plan.Rungs); i++ {
-		plan.Rungs[i].Until += seconds
-		if i > rung {
-			plan.Rungs[i].At += seconds
-		}
-	}
-	return d.KeepClimb(class, plan)
 }

@@ -1,0 +1,163 @@
+package floor
+
+import (
+	"fmt"
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/desk"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// hereList is everybody who may come, with a mark for those who did. Typing
+// finds; Enter checks the first in.
+type hereList struct {
+	setUp  *setUp
+	rows   []desk.Arrival
+	search *kit.Field
+	list   *kit.DataList
+	count  *kit.Text
+	all    fyne.CanvasObject
+}
+
+func newHereList(s *setUp) *hereList {
+	h := &hereList{setUp: s, count: kit.NewCaption("")}
+	h.search = kit.NewSearch("Type a name, then Enter").OnChange(func(string) { h.find() }).
+		OnEnter(func(string) { h.enter() }).OnKey(h.arrows)
+	h.list = kit.NewDataList([]kit.ListColumn{
+		{Title: "Name", Width: 140, Grow: 2}, {Title: "Track", Width: 104, Grow: 1},
+	}, kit.Rows{Len: h.len, Cell: h.cell})
+	h.list.Marked = func(row int) bool { return row < len(h.rows) && h.rows[row].Here }
+	h.list.OnMark = h.mark
+	h.list.OnCursor = h.follow
+	h.list.OnOpen = h.flip
+	h.list.Empty = "Nobody is on the roster yet. Type a name above and press Enter: whoever walks in is added."
+	h.all = kit.NewCard("Who is here", kit.Column(look.Gap2, h.search, kit.Fill(kit.NewPanel(h.list))), h.count)
+	return h
+}
+
+// walkIn reports whether the last row offers to add a name that nobody has.
+func (h *hereList) walkIn() bool {
+	name := strings.TrimSpace(h.search.Text())
+	if name == "" {
+		return false
+	}
+	for _, r := range h.rows {
+		if strings.EqualFold(r.Athlete.Name, name) {
+			return false
+		}
+	}
+	return true
+}
+
+func (h *hereList) len() int {
+	if h.walkIn() {
+		return len(h.rows) + 1
+	}
+	return len(h.rows)
+}
+
+func (h *hereList) cell(row, column int) kit.Cell {
+	if row >= len(h.rows) {
+		if column == 0 {
+			return kit.Cell{Text: "Add “" + strings.TrimSpace(h.search.Text()) + "”", Shape: kit.Plus, Mark: look.Accent}
+		}
+		return kit.Cell{Text: "walks in", Tone: look.Muted}
+	}
+	r := h.rows[row]
+	if column == 1 {
+		return kit.Cell{Text: r.Track, Tone: look.Muted}
+	}
+	c := kit.Cell{Text: r.Athlete.Name, Bold: r.Expected}
+	if !r.Expected && !r.Here {
+		c.Tone = look.Muted
+	}
+	if r.Note != "" {
+		c.Shape, c.Mark = kit.Warning, look.Warn
+	}
+	return c
+}
+
+func (h *hereList) refresh() {
+	h.rows = h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.search.Text())
+	expected := 0
+	for _, r := range h.setUp.floor.desk().Arrivals(h.setUp.floor.class, "") {
+		if r.Expected {
+			expected++
+		}
+	}
+	h.count.SetText(fmt.Sprintf("%d here, %d expected", len(h.setUp.floor.class.Lifters), expected))
+	h.list.Refresh()
+}
+
+// find shows who fits what is typed; the first has the cursor.
+func (h *hereList) find() {
+	h.refresh()
+	h.list.Select(0)
+	h.follow(h.list.Cursor())
+}
+
+// enter checks the row with the cursor in and makes room for the next name.
+func (h *hereList) enter() {
+	row := h.list.Cursor()
+	if row < 0 || strings.TrimSpace(h.search.Text()) == "" {
+		return
+	}
+	h.flip(row)
+}
+
+func (h *hereList) flip(row int) {
+	if row >= len(h.rows) {
+		name := strings.TrimSpace(h.search.Text())
+		h.search.SetText("")
+		h.setUp.walkIn(name)
+		h.find()
+		return
+	}
+	r := h.rows[row]
+	if h.search.Text() != "" {
+		h.search.SetText("")
+	}
+	h.setUp.flip(r.Athlete.ID, r.Here)
+	h.keep(r)
+}
+
+// keep leaves the cursor on an athlete whose row has moved.
+func (h *hereList) keep(r desk.Arrival) {
+	for i, row := range h.rows {
+		if row.Athlete.ID == r.Athlete.ID {
+			h.list.Select(i)
+		}
+	}
+}
+
+func (h *hereList) mark(rows []int, on bool) {
+	marked := make([]desk.Arrival, 0, len(rows))
+	for _, row := range rows {
+		if row < len(h.rows) && h.rows[row].Here != on {
+			marked = append(marked, h.rows[row])
+		}
+	}
+	for _, r := range marked {
+		h.setUp.flip(r.Athlete.ID, r.Here)
+	}
+}
+
+func (h *hereList) follow(row int) {
+	if row >= 0 && row < len(h.rows) {
+		h.setUp.choose(h.rows[row].Athlete.ID)
+	}
+}
+
+// arrows move the cursor of the list while a name is typed.
+func (h *hereList) arrows(key *fyne.KeyEvent) bool {
+	by := map[fyne.KeyName]int{fyne.KeyDown: 1, fyne.KeyUp: -1}[key.Name]
+	if by == 0 {
+		return false
+	}
+	h.list.Select(h.list.Cursor() + by)
+	h.follow(h.list.Cursor())
+	return true
+}

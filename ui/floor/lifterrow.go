@@ -1,0 +1,276 @@
+package floor
+
+import (
+	"image/color"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"windlass/internal/climb"
+	"windlass/internal/clock"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/internal/plates"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// lifterRow is one lifter at a station while the climb runs: the load now with
+// its plates, what to change on the bar, and what comes next.
+type lifterRow struct {
+	widget.BaseWidget
+	athlete  gym.ID
+	chosen   bool
+	late     bool
+	choose   func(gym.ID)
+	ground   *canvas.Rectangle
+	stroke   *canvas.Rectangle
+	name     *kit.Text
+	warning  *kit.Mark
+	call     *kit.Mark
+	load     *kit.Text
+	small    *kit.Text // the load where more than four share the station
+	compact  bool
+	reps     *kit.Text
+	picture  *kit.PlatePicture
+	change   *kit.Text
+	next     *kit.Text
+	second   *fyne.Container
+	inner    *fyne.Container
+	bar      string // of the picture as it is drawn
+	drawn    string
+	sport    bool
+	nameTone look.Meaning
+}
+
+func newLifterRow(choose func(gym.ID)) *lifterRow {
+	r := &lifterRow{choose: choose, ground: canvas.NewRectangle(color.Transparent), stroke: canvas.NewRectangle(color.Transparent)}
+	r.ground.CornerRadius = look.Radius
+	r.name, r.warning = kit.NewStrong("").Shrinks(40), kit.NewMark(kit.NoShape, look.Warn, 12)
+	r.call = kit.NewMark(kit.NoShape, look.Muted, 12)
+	r.load, r.small, r.reps = kit.NewTitle(""), kit.NewHeading(""), kit.NewCaption("")
+	r.picture, r.change = kit.NewPlatePicture(108, 22), kit.NewCaption("").Shrinks(20)
+	r.next = kit.NewCaption("").Tone(look.Text)
+	first := kit.Row(look.Gap1, r.warning, kit.Fill(kit.Column(0, kit.Fill(), r.name, kit.Fill())), r.call, r.load, r.small, kit.Wide(22, r.reps))
+	r.second = kit.Row(look.Gap2, r.picture, kit.Fill(kit.Column(0, kit.Fill(), r.change, kit.Fill())), r.next)
+	r.small.Hide()
+	r.inner = kit.Column(0, kit.Fill(first), r.second)
+	r.ExtendBaseWidget(r)
+	return r
+}
+
+// CreateRenderer implements fyne.Widget.
+func (r *lifterRow) CreateRenderer() fyne.WidgetRenderer {
+	line := container.NewBorder(nil, nil, container.NewGridWrap(fyne.NewSize(3, 40), r.stroke), nil)
+	line.Layout = strokeLayout{}
+	line.Objects = []fyne.CanvasObject{r.stroke}
+	return widget.NewSimpleRenderer(container.NewStack(r.ground, line, container.New(insetLayout{}, r.inner)))
+}
+
+// Refresh draws the row's own ground; its texts refresh themselves.
+func (r *lifterRow) Refresh() {
+	r.ground.FillColor, r.stroke.FillColor = color.Transparent, color.Transparent
+	if r.chosen {
+		r.ground.FillColor = look.Color(look.Selection)
+		r.stroke.FillColor = look.Color(look.Accent)
+	} else if r.late {
+		r.stroke.FillColor = look.Color(look.Warn)
+	}
+	r.ground.Refresh()
+	r.stroke.Refresh()
+	r.BaseWidget.Refresh()
+}
+
+// Tapped implements fyne.Tappable.
+func (r *lifterRow) Tapped(*fyne.PointEvent) { r.choose(r.athlete) }
+
+// Cursor implements desktop.Cursorable.
+func (r *lifterRow) Cursor() desktop.Cursor { return desktop.PointerCursor }
+
+// set shows a lifter at a moment.
+func (r *lifterRow) set(l desk.BoardLifter, m clock.Moment, warning string, sport, chosen, late bool) {
+	r.athlete, r.sport = l.Athlete, sport
+	r.name.SetText(l.Name)
+	r.warning.Set(shapeIf(warning != "", kit.Warning), look.Warn)
+	show(r.warning, warning != "")
+	s := l.Shown(m)
+	r.call.Set(callMark(s.Call))
+	r.sayLoad(l, s, m)
+	r.sayNext(l, s)
+	if r.chosen != chosen || r.late != late {
+		r.chosen, r.late = chosen, late
+		r.Refresh()
+	}
+}
+
+// tight draws the row for a station that more than four share: without a picture.
+func (r *lifterRow) tight(yes bool) {
+	if r.compact == yes {
+		return
+	}
+	r.compact = yes
+	show(r.load, !yes)
+	show(r.small, yes)
+	show(r.picture, !yes)
+	r.inner.Refresh()
+}
+
+func (r *lifterRow) say(load string, tone look.Meaning) {
+	r.load.Say(load, tone)
+	r.small.Say(load, tone)
+}
+
+func (r *lifterRow) sayLoad(l desk.BoardLifter, s desk.Shown, m clock.Moment) {
+	switch {
+	case l.Fault != nil:
+		r.say("–", look.Warn)
+		r.reps.SetText("")
+		r.draw("", nil, s.Now)
+		r.change.SetText("no load")
+	case !s.HasNow:
+		r.say(restWord(l, m), look.Muted)
+		r.reps.SetText("")
+		r.draw("", nil, s.Now)
+		r.change.SetText("")
+	default:
+		tone := look.Text
+		if s.Now.State == climb.Open {
+			tone = look.Warn
+		}
+		r.say(s.Now.Likely().Digits(l.Unit), tone)
+		r.reps.SetText(times(s.Now.Reps))
+		r.draw(l.Bar, s.Now.Discs, s.Now)
+		r.change.SetText(changeWords(s.Now, l))
+	}
+}
+
+func restWord(l desk.BoardLifter, m clock.Moment) string {
+	switch {
+	case l.Lift == "":
+		return "–"
+	case m.Finished || l.Done(m.Rung):
+		return "done"
+	case l.Path.Finding:
+		return "call?" // the next load follows from it
+	}
+	return "waits"
+}
+
+// draw changes the picture only when the plates change.
+func (r *lifterRow) draw(bar string, discs []plates.Disc, s desk.BoardSet) {
+	var drawn []kit.PlateDisc
+	first := len(discs) - len(s.On)
+	key := bar
+	for i, d := range discs {
+		p := kit.DiscOf(d.Mass, d.Unit, d.Full, r.sport)
+		p.New = i >= first && len(s.On) < len(discs)
+		drawn = append(drawn, p)
+		key += " " + p.Label
+		if p.New {
+			key += "+"
+		}
+	}
+	if key != r.drawn {
+		r.drawn = key
+		r.picture.Set("", drawn)
+	}
+	show(r.picture, bar != "" && !r.compact)
+}
+
+// changeWords say what to do at the bar since the lifter before.
+func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
+	var words []string
+	if len(s.Off) > 0 {
+		words = append(words, "off "+desk.Plates(s.Off, l.Unit))
+	}
+	if len(s.On) > 0 {
+		words = append(words, "on "+desk.Plates(s.On, l.Unit))
+	}
+	if s.Blocks {
+		words = append(words, "on blocks")
+	}
+	if len(words) == 0 && l.Bar != "" {
+		return "bar stays"
+	}
+	return strings.Join(words, ", ")
+}
+
+func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
+	switch {
+	case s.HasNow && s.Now.State == climb.Open:
+		r.next.Say(either(l, s.Now, "or "), look.Warn)
+	case !s.HasNext:
+		r.next.Say("", look.Text)
+	case s.Next.State == climb.Open:
+		r.next.Say("next "+s.Next.Likely().Digits(l.Unit)+" "+either(l, s.Next, "or "), look.Text)
+	default:
+		r.next.Say("next "+s.Next.Likely().Digits(l.Unit), look.Text)
+	}
+}
+
+// either lists the loads beside the first that an open window may bring.
+func either(l desk.BoardLifter, s desk.BoardSet, before string) string {
+	var words []string
+	for _, o := range s.Either[min(1, len(s.Either)):] {
+		words = append(words, o.Load.Digits(l.Unit))
+	}
+	if len(words) == 0 {
+		return ""
+	}
+	return before + strings.Join(words, " or ")
+}
+
+func times(reps int) string {
+	if reps < 1 {
+		return ""
+	}
+	return "× " + itoa(reps)
+}
+
+func shapeIf(yes bool, s kit.Shape) kit.Shape {
+	if yes {
+		return s
+	}
+	return kit.NoShape
+}
+
+// callMark is the shape and colour of a call.
+func callMark(k gym.CallKind) (kit.Shape, look.Meaning) {
+	switch k {
+	case "":
+		return kit.NoShape, look.Muted
+	case gym.SettleCall:
+		return kit.Dash, look.Accent
+	case gym.MissedCall:
+		return kit.Cross, look.Bad
+	}
+	return kit.Up, look.Good
+}
+
+// strokeLayout keeps the mark of the chosen row at its left edge.
+type strokeLayout struct{}
+
+func (strokeLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(3, 0) }
+
+func (strokeLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	for _, o := range objects {
+		o.Move(fyne.NewPos(0, 2))
+		o.Resize(fyne.NewSize(3, size.Height-4))
+	}
+}
+
+// insetLayout keeps a row's words off its edges.
+type insetLayout struct{}
+
+func (insetLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	return objects[0].MinSize().AddWidthHeight(look.Gap3+look.Gap2, look.Gap1)
+}
+
+func (insetLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
+	objects[0].Move(fyne.NewPos(look.Gap3, 2))
+	objects[0].Resize(size.SubtractWidthHeight(look.Gap3+look.Gap2, look.Gap1))
+}

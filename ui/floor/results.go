@@ -1,0 +1,342 @@
+package floor
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/climb"
+	"windlass/internal/clock"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+	"windlass/ui/room"
+)
+
+// results is the sheet after the climb: a row a lifter, filled in from the path,
+// confirmed by Enter.
+type results struct {
+	floor  *Floor
+	rows   []desk.Proposal
+	list   *kit.DataList
+	second *kit.DataList
+	loads  []desk.SecondLoad
+
+	name    *kit.Text
+	path    *kit.Prose
+	field   *kit.Field
+	verdict *kit.Prose
+	log     *kit.Button
+	nothing *kit.Button
+	side    *kit.Card
+	all     fyne.CanvasObject
+}
+
+func newResults(f *Floor) *results {
+	r := &results{floor: f}
+	r.list = kit.NewDataList([]kit.ListColumn{
+		{Title: "Lifter", Width: 150, Grow: 2}, {Title: "Lift", Width: 130, Grow: 1},
+		{Title: "From the climb", Width: 120}, {Title: "Logged", Width: 120}, {Title: "What it means", Width: 160, Grow: 2},
+	}, kit.Rows{Len: func() int { return len(r.rows) }, Cell: r.cell})
+	r.list.Empty = "Nobody is checked in for a main lift."
+	r.list.OnCursor = func(int) { r.detail() }
+	r.list.OnOpen = func(int) { r.confirm() }
+	r.list.OnRune = r.typed
+	r.list.OnKey = func(key *fyne.KeyEvent) bool { return r.key(key.Name) }
+	r.second = kit.NewDataList([]kit.ListColumn{
+		{Title: "Second lift", Width: 120, Grow: 1}, {Title: "Sets", Width: 60}, {Title: "Load", Width: 100, End: true},
+	}, kit.Rows{Len: func() int { return len(r.loads) }, Cell: r.secondCell})
+	r.second.Empty = "No track has a second lift today."
+	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("Second lift, everybody's load", kit.NewPanel(r.second))))
+	r.all = kit.Row(look.Gap3, kit.Fill(kit.NewPanel(r.list)), kit.Full(kit.Wide(380, right)))
+	return r
+}
+
+// entry is the card in which the chosen lifter's result stands.
+func (r *results) entry() fyne.CanvasObject {
+	r.name, r.path = kit.NewHeading("").Shrinks(120), kit.NewProse("", 200).Tone(look.Muted)
+	r.verdict = kit.NewProse("", 200)
+	r.field = kit.NewField("What was lifted, as in 142.5").OnChange(func(string) { r.weigh() }).
+		OnEnter(func(string) { r.confirm() }).OnKey(r.leave)
+	r.log = kit.NewButton("Log it", r.confirm).Primary().Key("Enter")
+	r.nothing = kit.NewButton("Nothing counted", r.miss).Key("M")
+	buttons := kit.Row(look.Gap2, r.log, r.nothing)
+	r.side = kit.NewCard("", kit.Column(look.Gap2, r.name, r.path, r.field, kit.Tall(56, r.verdict), buttons))
+	return r.side
+}
+
+func (r *results) content() fyne.CanvasObject { return r.all }
+
+func (r *results) tick(clock.Moment) {}
+
+func (r *results) show() {
+	r.list.Focus()
+	r.toOpen(0)
+}
+
+func (r *results) refresh() {
+	r.rows = r.floor.desk().Proposals(r.floor.class)
+	r.loads = r.floor.desk().SecondLoads(r.floor.class)
+	r.list.Refresh()
+	r.second.Refresh()
+	r.detail()
+}
+
+func (r *results) cell(row, column int) kit.Cell {
+	p := r.rows[row]
+	l, _ := r.floor.board.Lifter(p.Lifter.Athlete)
+	switch column {
+	case 0:
+		return kit.Cell{Text: l.Name, Bold: true}
+	case 1:
+		return kit.Cell{Text: repMax(l.Lift, l.Reps), Tone: look.Muted}
+	case 2:
+		return kit.Cell{Text: outcomeWords(p, l), Tone: look.Muted}
+	case 3:
+		return loggedCell(p)
+	}
+	return verdictCell(p)
+}
+
+// outcomeWords is what the path proposes.
+func outcomeWords(p desk.Proposal, l desk.BoardLifter) string {
+	switch p.Outcome.Kind {
+	case climb.Counts:
+		return fmt.Sprintf("%d × %s", p.Outcome.Reps, p.Outcome.Load.In(l.Unit))
+	case climb.Pending:
+		return "calls are open"
+	}
+	return "nothing"
+}
+
+func loggedCell(p desk.Proposal) kit.Cell {
+	switch {
+	case p.Lifter.Missed:
+		return kit.Cell{Text: "Nothing", Shape: kit.Cross, Mark: look.Bad}
+	case p.Logged.ID != "":
+		return kit.Cell{Text: fmt.Sprintf("%d × %s", p.Logged.Reps, p.Logged.Load.In(p.Logged.Unit)), Bold: true, Shape: kit.Tick, Mark: look.Good}
+	}
+	return kit.Cell{Text: "open", Tone: look.Muted}
+}
+
+func verdictCell(p desk.Proposal) kit.Cell {
+	if p.Text == "" || p.Lifter.Missed {
+		return kit.Cell{Text: "–", Tone: look.Muted}
+	}
+	v := p.Verdict
+	percent := ""
+	if v.Percent > 0 {
+		percent = fmt.Sprintf(", %.1f %%", v.Percent)
+	}
+	switch {
+	case v.Raises:
+		return kit.Cell{Text: "Record" + percent, Shape: kit.Up, Mark: look.Good}
+	case v.Grade == climb.Under:
+		return kit.Cell{Text: "Under the heavy line" + percent, Shape: kit.Down, Mark: look.Warn}
+	}
+	return kit.Cell{Text: "Heavy day" + percent, Shape: kit.Disc, Mark: look.ZoneTop}
+}
+
+func (r *results) secondCell(row, column int) kit.Cell {
+	s := r.loads[row]
+	switch column {
+	case 0:
+		return kit.Cell{Text: s.Name + ", " + s.Lift}
+	case 1:
+		return kit.Cell{Text: s.Work, Tone: look.Muted}
+	}
+	if s.Load == "" {
+		return kit.Cell{Text: "no number", Tone: look.Warn}
+	}
+	return kit.Cell{Text: s.Load, Bold: true}
+}
+
+// chosen is the row with the cursor.
+func (r *results) chosen() (desk.Proposal, bool) {
+	row := r.list.Cursor()
+	if row < 0 || row >= len(r.rows) {
+		return desk.Proposal{}, false
+	}
+	return r.rows[row], true
+}
+
+// detail fills the card with the chosen lifter.
+func (r *results) detail() {
+	p, ok := r.chosen()
+	if !ok {
+		r.name.SetText("No results")
+		r.path.SetText("Check lifters in at the set-up first.")
+		r.able(false)
+		return
+	}
+	l, _ := r.floor.board.Lifter(p.Lifter.Athlete)
+	r.name.SetText(l.Name)
+	r.path.SetText(pathWords(l))
+	r.able(true)
+	text := ""
+	if p.Text != "" {
+		_, text, _ = strings.Cut(p.Text, "x")
+	}
+	r.field.SetText(text)
+	r.weigh()
+}
+
+func (r *results) able(yes bool) {
+	r.log.Able(yes)
+	r.nothing.Able(yes)
+	r.field.Able(yes)
+}
+
+// pathWords tells a lifter's calls: "From 140 kg: climbs at 126, missed at 133."
+func pathWords(l desk.BoardLifter) string {
+	if l.Fault != nil {
+		return kit.Sentence(l.Fault)
+	}
+	text := repMax(l.Lift, l.Reps)
+	if l.Base > 0 {
+		text += ", from " + l.Base.In(l.Unit)
+	}
+	for i, c := range l.Calls {
+		mark := ": "
+		if i > 0 {
+			mark = ", "
+		}
+		if c.Rung < len(l.Sets) {
+			text += mark + callWords[c.Kind] + " at " + l.Sets[c.Rung].Likely().Digits(l.Unit)
+		}
+	}
+	return text + "."
+}
+
+// weigh says what the result in the field would mean.
+func (r *results) weigh() {
+	p, ok := r.chosen()
+	r.field.SetFault("")
+	if !ok || strings.TrimSpace(r.field.Text()) == "" {
+		r.verdict.SetText("Nothing counts yet. Type what was lifted, or press M in the list.")
+		r.verdict.Tone(look.Muted)
+		return
+	}
+	v, err := r.floor.desk().Weigh(r.floor.id, p.Lifter.Athlete, r.field.Text())
+	if err != nil {
+		r.verdict.SetText("")
+		r.field.SetFault(kit.Sentence(err))
+		return
+	}
+	r.verdict.SetText(v.Why)
+	r.verdict.Tone(toneIf(v.Raises, look.Good, look.Text))
+}
+
+// confirm logs what the field says and goes on to the next open row.
+func (r *results) confirm() {
+	p, ok := r.chosen()
+	if !ok {
+		return
+	}
+	text := strings.TrimSpace(r.field.Text())
+	if text == "" {
+		r.field.SetFault("Nothing stands here. Type what was lifted, or press M in the list.")
+		return
+	}
+	v, err := r.floor.desk().LogResult(r.floor.id, p.Lifter.Athlete, text)
+	if err != nil {
+		r.field.SetFault(kit.Sentence(err))
+		r.field.Focus()
+		return
+	}
+	a, _ := r.floor.desk().Athlete(p.Lifter.Athlete)
+	r.floor.host.Say(a.Name+": "+v.Why, true)
+	r.on()
+}
+
+func (r *results) miss() {
+	p, ok := r.chosen()
+	if !ok {
+		return
+	}
+	a, _ := r.floor.desk().Athlete(p.Lifter.Athlete)
+	if r.floor.did(r.floor.desk().LogNothing(r.floor.id, p.Lifter.Athlete), a.Name+": nothing counted today. The record stays.") {
+		r.on()
+	}
+}
+
+// on goes to the next row that is open.
+func (r *results) on() {
+	r.toOpen(r.list.Cursor() + 1)
+	r.list.Focus()
+}
+
+func (r *results) toOpen(from int) {
+	for i := range r.rows {
+		row := (from + i) % len(r.rows)
+		if p := r.rows[row]; p.Logged.ID == "" && !p.Lifter.Missed {
+			r.list.Select(row)
+			break
+		}
+	}
+	r.detail()
+}
+
+// typed begins another load with its first digit.
+func (r *results) typed(c rune) bool {
+	if !unicode.IsDigit(c) {
+		return false
+	}
+	r.field.SetText(string(c))
+	r.field.Focus()
+	if e, ok := r.field.Keyboard().(fyne.Focusable); ok {
+		e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
+	}
+	r.weigh()
+	return true
+}
+
+func (r *results) key(name fyne.KeyName) bool {
+	if name == fyne.KeyM {
+		r.miss()
+		return true
+	}
+	return false
+}
+
+// leave gives the keyboard back to the list.
+func (r *results) leave(key *fyne.KeyEvent) bool {
+	by := map[fyne.KeyName]int{fyne.KeyDown: 1, fyne.KeyUp: -1}[key.Name]
+	switch {
+	case key.Name == fyne.KeyEscape:
+		r.detail()
+		r.list.Focus()
+		return true
+	case by != 0:
+		r.list.Select(r.list.Cursor() + by)
+		r.detail()
+		r.list.Focus()
+		return true
+	}
+	return false
+}
+
+func (r *results) keys() []room.Key {
+	return []room.Key{
+		{Press: "Enter", Does: "Log the result that stands there", Do: r.confirm},
+		{Press: "M", Does: "Log that nothing counted", Do: r.miss},
+		{Press: "T", Does: "Type another load", Do: r.field.Focus},
+		{Press: "K", Does: "Go on to the conditioning", Do: func() { r.floor.toConditioning() }},
+		{Press: "Q", Does: "Finish the class", Do: func() { r.floor.toSummary() }},
+	}
+}
+
+// toConditioning turns the class to its conditioning.
+func (f *Floor) toConditioning() {
+	if f.class.Stage == gym.Climbing {
+		f.host.Fail(f.desk().StartConditioning(f.id))
+		return
+	}
+	f.turn(stepConditioning)
+}
+
+// toSummary shows what became of the class, before it is finished.
+func (f *Floor) toSummary() { f.turn(stepSummary) }

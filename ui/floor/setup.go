@@ -1,0 +1,149 @@
+package floor
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/clock"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+	"windlass/ui/room"
+)
+
+// setUp is what is done before the clock starts: who is here, what each track
+// lifts, who shares a bar.
+type setUp struct {
+	floor  *Floor
+	chosen gym.ID
+	here   *hereList
+	detail *lifterDetail
+	pieces *pieceList
+	climb  *climbCard
+	seats  *seatBoard
+	notes  *noteList
+	all    fyne.CanvasObject
+}
+
+func newSetUp(f *Floor) *setUp {
+	s := &setUp{floor: f}
+	s.here, s.detail = newHereList(s), newLifterDetail(s)
+	s.pieces, s.climb = newPieceList(s), newClimbCard(s)
+	s.seats, s.notes = newSeatBoard(s), newNoteList(s)
+	left := kit.Column(look.Gap3, kit.Fill(s.here.all), s.detail.all)
+	middle := kit.Column(look.Gap3, s.pieces.all, kit.Fill(s.notes.all))
+	below := kit.Row(look.Gap3, kit.Full(kit.Wide(340, middle)), kit.Fill(s.seats.all))
+	right := kit.Column(look.Gap3, s.climb.all, kit.Fill(below))
+	s.all = kit.Row(look.Gap3, kit.Full(kit.Wide(372, left)), kit.Fill(right))
+	return s
+}
+
+func (s *setUp) content() fyne.CanvasObject { return s.all }
+
+func (s *setUp) tick(clock.Moment) {}
+
+func (s *setUp) show() {
+	s.here.search.Focus()
+	s.here.follow(s.here.list.Cursor())
+}
+
+func (s *setUp) refresh() {
+	s.here.refresh()
+	s.detail.refresh()
+	s.pieces.refresh()
+	s.climb.refresh()
+	s.seats.refresh()
+	s.notes.refresh()
+}
+
+// choose shows one athlete's numbers and marks their seat.
+func (s *setUp) choose(athlete gym.ID) {
+	if s.chosen == athlete {
+		return
+	}
+	s.chosen = athlete
+	s.detail.refresh()
+	s.seats.refresh()
+}
+
+// flip checks an athlete in, or out again.
+func (s *setUp) flip(athlete gym.ID, here bool) {
+	a, _ := s.floor.desk().Athlete(athlete)
+	s.chosen = athlete
+	if here {
+		s.floor.did(s.floor.desk().CheckOut(s.floor.id, athlete), a.Name+" is not here.")
+		return
+	}
+	if s.floor.did(s.floor.desk().CheckIn(s.floor.id, athlete), a.Name+" is here.") {
+		s.floor.host.Say(s.welcome(athlete), true)
+	}
+}
+
+// welcome says where a lifter goes and what is counted from.
+func (s *setUp) welcome(athlete gym.ID) string {
+	st, ok := s.floor.desk().Standing(s.floor.class, athlete)
+	if !ok {
+		return ""
+	}
+	text := st.Name + " is here"
+	if stations := s.floor.desk().Book().Equipment.Stations; st.Lifter.Station >= 0 && st.Lifter.Station < len(stations) {
+		text += ", at " + stations[st.Lifter.Station].Name
+	}
+	if m := s.floor.moment(); m.Started && st.Lifter.Joined > 0 {
+		text += fmt.Sprintf(", from rung %d on", st.Lifter.Joined+1)
+	}
+	return text + ". " + st.Number + "."
+}
+
+func (s *setUp) walkIn(name string) {
+	id, err := s.floor.desk().WalkIn(s.floor.id, name)
+	if s.floor.host.Fail(err) {
+		s.chosen = id
+		s.floor.host.Say(s.welcome(id), true)
+	}
+}
+
+// start begins the climb and goes there.
+func (s *setUp) start() {
+	if s.floor.moment().Started {
+		s.floor.turn(stepClimb)
+		return
+	}
+	s.floor.host.Fail(s.floor.desk().StartClock(s.floor.id))
+}
+
+func (s *setUp) share() {
+	s.floor.did(s.floor.desk().ShareStations(s.floor.id), "Stations shared anew, with the fewest plates moved.")
+}
+
+func (s *setUp) move(athlete gym.ID, station int) {
+	e := s.floor.desk().Book().Equipment
+	if athlete == "" || station >= len(e.Stations) {
+		return
+	}
+	a, _ := s.floor.desk().Athlete(athlete)
+	to := "no station"
+	if station >= 0 {
+		to = e.Stations[station].Name
+	}
+	s.floor.did(s.floor.desk().MoveLifter(s.floor.id, athlete, station), a.Name+" goes to "+to+".")
+}
+
+func (s *setUp) keys() []room.Key {
+	keys := []room.Key{
+		{Press: "F5", Does: "Start the clock", Do: s.start},
+		{Press: "F", Does: "Find an athlete", Do: func() { s.here.search.Focus() }},
+		{Press: "F6", Does: "Share the stations anew", Do: s.share},
+		{Press: "F7", Does: "Take the lower number that is offered", Do: s.detail.lower},
+		{Press: "F8", Does: "Do the first mend", Do: s.notes.first},
+		{Press: "0", Does: "Take the chosen lifter off the stations", Do: func() { s.move(s.chosen, -1) }},
+	}
+	for i := range min(9, len(s.floor.desk().Book().Equipment.Stations)) {
+		keys = append(keys, room.Key{
+			Press: itoa(i + 1), Does: "Move the chosen lifter to " + s.floor.desk().Book().Equipment.Stations[i].Name,
+			Do: func() { s.move(s.chosen, i) },
+		})
+	}
+	return keys
+}

@@ -1,0 +1,68 @@
+package floor
+
+import (
+	"strconv"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/clock"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// stationCard is one station with the lifters who share its bar.
+type stationCard struct {
+	name *kit.Text
+	bar  *kit.Text
+	rows []*lifterRow
+	list *fyne.Container
+	all  fyne.CanvasObject
+	pick func(gym.ID)
+}
+
+func newStationCard(pick func(gym.ID)) *stationCard {
+	c := &stationCard{pick: pick, name: kit.NewStrong("").Shrinks(60), bar: kit.NewCaption("").Shrinks(40)}
+	c.list = kit.Column(0)
+	head := kit.Row(look.Gap2, c.name, kit.Fill(kit.Column(0, kit.Fill(), c.bar.Align(fyne.TextAlignTrailing), kit.Fill())))
+	c.all = kit.NewPanel(kit.Column(0, kit.Pad(look.Gap2, head), kit.NewRule(), kit.Fill(c.list)))
+	return c
+}
+
+// rowHeight is the height of a lifter's row where four share a station; the rows
+// of more take the same room.
+const (
+	rowHeight   = 54
+	usualPlaces = 4
+)
+
+func heightFor(lifters int) float32 {
+	if lifters <= usualPlaces {
+		return rowHeight
+	}
+	return float32(rowHeight*usualPlaces) / float32(lifters)
+}
+
+// set shows the lifters of a station at a moment.
+func (c *stationCard) set(l *live, name, bar string, lifters []desk.BoardLifter, m clock.Moment) {
+	c.name.SetText(name)
+	c.bar.SetText(bar)
+	for len(c.rows) < len(lifters) {
+		c.rows = append(c.rows, newLifterRow(c.pick))
+	}
+	if len(c.list.Objects) != len(lifters) {
+		c.list.Objects = nil
+		for i := range lifters {
+			c.rows[i].tight(len(lifters) > usualPlaces)
+			c.list.Objects = append(c.list.Objects, kit.Tall(heightFor(len(lifters)), c.rows[i]))
+		}
+		c.list.Refresh()
+	}
+	for i, lifter := range lifters {
+		owed, owes := l.floor.board.Owes(lifter, m)
+		c.rows[i].set(lifter, m, l.warnings[lifter.Athlete], l.sport, lifter.Athlete == l.chosen, owes && owed.Late)
+	}
+}
+
+func itoa(n int) string { return strconv.Itoa(n) }
