@@ -106,6 +106,7 @@ func (d *Desk) make(ctx context.Context, changes []gym.Change) (step, error) {
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)
 	d.tiers.heed(changes)
+	d.tiers.heed(changes)
 	topic := topicOf(changes)
 	d.forget(topic)
 	for _, f := range d.listeners {
