@@ -25,6 +25,21 @@ func TestExitCodes(t *testing.T) {
 	assert.Equal(t, 0, exitCode(nil))
 }
 
+func TestWorkEndsWithGoRun(t *testing.T) {
+	assert.True(t, startedByGoRun(filepath.FromSlash("/tmp/go-build1745172484/b001/exe/dev")))
+	assert.False(t, startedByGoRun(filepath.FromSlash("/usr/local/bin/dev")), "its parent may leave it alone")
+
+	parents := []int{7, 7, 7, 1}
+	ended := false
+	cancelWithParent(func() int {
+		next := parents[0]
+		parents = parents[1:]
+		return next
+	}, 0, func() { ended = true })
+	assert.True(t, ended)
+	assert.Empty(t, parents)
+}
+
 func TestWalkReportsEveryFault(t *testing.T) {
 	var text bytes.Buffer
 	did := ""

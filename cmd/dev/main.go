@@ -16,7 +16,10 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
+	"path/filepath"
+	"strings"
 	"syscall"
+	"time"
 )
 
 type command struct {
@@ -34,10 +37,30 @@ var commands = []command{
 var errUsage = errors.New("usage")
 
 func main() {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	// A reader that goes away must not leave a virtual display behind.
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGPIPE)
+	ctx, cancel := context.WithCancel(ctx)
+	if startedByGoRun(os.Args[0]) {
+		go cancelWithParent(os.Getppid, time.Second, cancel)
+	}
 	err := dispatch(ctx, os.Args[1:])
+	cancel()
 	stop()
 	os.Exit(exitCode(err))
+}
+
+// startedByGoRun knows the folder that go run builds in.
+func startedByGoRun(program string) bool {
+	return strings.Contains(program, string(filepath.Separator)+"go-build")
+}
+
+// cancelWithParent ends the work when go run was ended, since that passes no
+// signal on but an interrupt.
+func cancelWithParent(parent func() int, every time.Duration, cancel func()) {
+	for first := parent(); parent() == first; {
+		time.Sleep(every)
+	}
+	cancel()
 }
 
 func dispatch(ctx context.Context, args []string) error {
