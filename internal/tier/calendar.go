@@ -7,10 +7,11 @@ import (
 )
 
 const (
-	// fresh is how many days without training cost no strength. Strength is kept
-	// for about three weeks without training (from memory: Bosquet et al. 2013,
-	// Scand J Med Sci Sports 23:e140, a meta-analysis of training cessation).
-	fresh = 21
+	// fresh is how many days without training cost nothing. Strength lasts for
+	// about three weeks (from memory: Bosquet et al. 2013, Scand J Med Sci Sports
+	// 23:e140), endurance for about two (from memory: Mujika and Padilla 2000,
+	// Sports Med 30:79); a load held for many reps wants both.
+	fresh = 14
 	// regain is how many weeks of absence one week of training makes good: what
 	// was lost comes back quicker than it came first (common practice, no source).
 	regain = 2
@@ -32,6 +33,7 @@ type state struct {
 // span is what lies between two days.
 type span struct {
 	weeks, trained float64
+	before         float64 // weeks trained up to its beginning
 	owed, owing    float64 // at its beginning and at its end
 }
 
@@ -75,12 +77,11 @@ func (s state) after(days int) state {
 	return state{s.trained + weeks, max(0, s.owed-regain*weeks)}
 }
 
-// at returns the state on a day; on days before the first it is the first's.
+// at returns the state on a day of a calendar that is not empty; on days before
+// the first it is the first's.
 func (c *Calendar) at(on day.Date) state {
 	i, found := slices.BinarySearch(c.days, on)
 	switch {
-	case len(c.days) == 0:
-		return state{trained: float64(on) / 7}
 	case found:
 		return c.states[i]
 	case i == 0:
@@ -94,8 +95,12 @@ func (c *Calendar) between(from, to day.Date) span {
 	if to <= from {
 		return span{}
 	}
+	weeks := float64(to.Since(from)) / 7
+	if len(c.days) == 0 {
+		return span{weeks: weeks, trained: weeks}
+	}
 	a, b := c.at(from), c.at(to)
-	return span{float64(to.Since(from)) / 7, max(0, b.trained-a.trained), a.owed, b.owed}
+	return span{weeks, max(0, b.trained-a.trained), a.trained, a.owed, b.owed}
 }
 
 // since returns what lies between the first day and another.

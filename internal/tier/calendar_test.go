@@ -1,6 +1,7 @@
 package tier
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -21,21 +22,19 @@ func TestBetween(t *testing.T) {
 		{100, 100, span{}},
 		{121, 100, span{}},
 		{100, 121, span{weeks: 3, trained: 3}},
-		{121, 142, span{weeks: 3, trained: 3}},          // three weeks off cost nothing
-		{121, 149, span{weeks: 4, owing: 1}},            // a longer gap trained nothing
-		{121, 184, span{weeks: 9, owing: 6}},            // first day back
-		{184, 191, span{1, 1, 6, 4}},                    // a week makes two good
-		{191, 212, span{weeks: 3, trained: 3, owed: 4}}, // all made good
-		{50, 107, span{weeks: 57. / 7, trained: 1}},     // before the first day
+		{121, 135, span{weeks: 2, trained: 2, before: 3}}, // two weeks off cost nothing
+		{121, 149, span{weeks: 4, before: 3, owing: 2}},   // a longer gap trained nothing
+		{121, 184, span{weeks: 9, before: 3, owing: 7}},   // first day back
+		{184, 191, span{1, 1, 3, 7, 5}},                   // a week makes two good
+		{191, 205, span{2, 2, 4, 5, 1}},
+		{50, 107, span{weeks: 57. / 7, trained: 1}}, // before the first day
 	} {
 		got := c.between(row.from, row.to)
-		assert.InDeltaSlice(t, []float64{row.want.weeks, row.want.trained, row.want.owed, row.want.owing},
-			[]float64{got.weeks, got.trained, got.owed, got.owing}, 1e-12, "%v to %v", row.from, row.to)
+		assert.InDeltaSlice(t, []float64{row.want.weeks, row.want.trained, row.want.before, row.want.owed, row.want.owing},
+			[]float64{got.weeks, got.trained, got.before, got.owed, got.owing}, 1e-12, "%v to %v", row.from, row.to)
 	}
 	var empty Calendar
-	got := empty.between(10, 24)
-	assert.Equal(t, 2.0, got.weeks)
-	assert.InDelta(t, 2, got.trained, 1e-9)
+	assert.Equal(t, span{weeks: 2, trained: 2}, empty.between(10, 24))
 }
 
 // Days may be marked in any order.
@@ -55,4 +54,19 @@ func TestMarkInAnyOrder(t *testing.T) {
 		d.Unmark(501)
 		assert.Equal(t, c, d)
 	})
+}
+
+// Growth that eases off is an integral of a falling exponential, summed up here
+// day by day.
+func TestGrown(t *testing.T) {
+	h := Habits{Growth: 0.01, Ease: 26}
+	sum := 0.0
+	const steps = 10000
+	for i := range steps {
+		week := 8 + 30*(float64(i)+0.5)/steps
+		sum += 0.01 * math.Pow(0.5, week/26) * 30 / steps
+	}
+	assert.InDelta(t, sum, h.grown(span{before: 8, trained: 30}), 1e-9)
+	h.Ease = 0
+	assert.InDelta(t, 0.3, h.grown(span{before: 8, trained: 30}), 1e-12)
 }

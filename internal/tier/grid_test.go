@@ -85,8 +85,8 @@ func TestPosteriorEqualsQuadrature(t *testing.T) {
 	}{
 		{"linked", Prior{math.Log(22), 0.20}, DefaultHabits()},
 		{"not linked", Prior{math.Log(22), 0.35}, DefaultHabits()},
-		{"a coach's eye", Prior{math.Log(19), 0.30}, Habits{0.14, 0.3, 0.22, 0.02, 0.004, 0.01, 0.35, 0.1}},
-		{"sharp", Prior{math.Log(25), 0.25}, Habits{0.07, 0.12, 0.08, 0.02, 0, 0, 0, 0}},
+		{"a coach's eye", Prior{math.Log(19), 0.30}, Habits{Scale: 0.14, Slow: 0.3, Reps: 0.22, Drift: 0.02, Growth: 0.004, Choice: 0.35, Over: 0.1}},
+		{"sharp", Prior{math.Log(25), 0.25}, Habits{Scale: 0.07, Slow: 0.12, Reps: 0.08, Drift: 0.02}},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			m := New(row.p, Rack{Usual: 40, Confidence: 1}, row.h, nil) // nothing is ever advised

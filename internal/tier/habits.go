@@ -31,8 +31,9 @@ type Habits struct {
 	Slow   float64 // how far over the capacity a load only slows
 	Reps   float64 // what a doubling of the reps costs, as a power
 	Drift  float64 // standard deviation of c after a week, growing with its root
-	Growth float64 // of c, a week trained
-	Loss   float64 // of c, a week away beyond the first three
+	Growth float64 // of c, a week trained, at the beginning of the athlete's log
+	Ease   float64 // weeks of training after which growth is half of that; 0 is never
+	Loss   float64 // of c, a week away beyond the first two
 	Choice float64 // how far the coach's eye misses; 0 when it says nothing
 	Over   float64 // how far under the capacity the coach aims
 }

@@ -71,7 +71,16 @@ func (g *grid) age(h Habits, s span) {
 // variance that it adds, as a break costs one athlete more than another.
 func (h Habits) over(s span) (shift, variance float64) {
 	lost := min(h.Loss*s.owing, mostLost) - min(h.Loss*s.owed, mostLost)
-	return h.Growth*s.trained - lost, h.Drift*h.Drift*s.weeks + lost*lost/4
+	return h.grown(s) - lost, h.Drift*h.Drift*s.weeks + lost*lost/4
+}
+
+// grown is what training adds over a span: Growth a week, halved every Ease weeks.
+func (h Habits) grown(s span) float64 {
+	if h.Ease <= 0 {
+		return h.Growth * s.trained
+	}
+	still := math.Exp2(-s.before / h.Ease)
+	return h.Growth * still * (1 - math.Exp2(-s.trained/h.Ease)) * h.Ease / math.Ln2
 }
 
 // mostLost bounds what a break of any length takes: long-trained strength comes
