@@ -17,7 +17,7 @@ func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, e
 		return Proposal{}, err
 	}
 	r := boutReader{
-		logReader: l, movements: gym.MovementNames(book.Movements), byKey: map[gym.MovementKey]gym.Movement{},
+		logReader: l, movements: newFinder(gym.MovementNames(book.Movements)), byKey: map[gym.MovementKey]gym.Movement{},
 		owned: book.Equipment, known: map[boutKey]bool{}, byID: map[gym.ID]gym.Bout{}, seen: map[boutKey]int{},
 	}
 	for _, m := range book.Movements {
@@ -34,7 +34,7 @@ func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, e
 
 type boutReader struct {
 	*logReader
-	movements *gym.Names[gym.MovementKey]
+	movements finder[gym.MovementKey]
 	byKey     map[gym.MovementKey]gym.Movement
 	owned     gym.Equipment
 	known     map[boutKey]bool
@@ -78,14 +78,15 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 		ID: l.id(has(r.byID)), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
 		Reps: l.boutReps(), Made: r.o.Now, Void: l.void(),
 	}
-	movement, err := r.movements.Find(l.cell(colMovement))
-	l.faults.add(l.columns.heading(colMovement), err)
-	b.Movement = movement
-	b.Outcome, err = word(l.cell(colOutcome), outcomes, "held, slowed or stopped")
-	l.faults.add(l.columns.heading(colOutcome), err)
-	if text := l.cell(colLoad); text == "" {
-		l.refuse(colLoad, "there is no load; write what was moved")
-	} else {
+	if name := l.need(colMovement, "movement"); name != "" {
+		key, err := r.movements.find(name)
+		l.faults.add(l.columns.heading(colMovement), err)
+		b.Movement = key
+	}
+	if l.need(colOutcome, "outcome") != "" {
+		set(l, colOutcome, &b.Outcome, outcomes, "held, slowed or stopped")
+	}
+	if text := l.need(colLoad, "load"); text != "" {
 		index := l.columns.at[colLoad]
 		b.Load, b.Unit = l.load(index, text, l.unit(index))
 	}
@@ -100,9 +101,7 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 
 func (l *line) boutReps() int {
 	const most = 10_000 // the most that gym.Bout.Valid believes
-	if l.cell(colReps) == "" {
-		l.refuse(colReps, "there is no number of reps; write it")
-	}
+	l.need(colReps, "number of reps")
 	return l.whole(colReps, 1, most)
 }
 

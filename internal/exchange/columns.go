@@ -131,6 +131,16 @@ func (c columns) heading(col column) string {
 	return string(col)
 }
 
+// nameColumn is where a fault of the name is shown.
+func (c columns) nameColumn() column {
+	for _, col := range []column{colName, colFirst, colLast} {
+		if c.has(col) {
+			return col
+		}
+	}
+	return colName
+}
+
 func (c columns) named() bool { return c.has(colName) || c.has(colFirst) || c.has(colLast) }
 
 // headingRows is how far down the headings may stand, under a title and a date.
@@ -214,34 +224,6 @@ func (c *columns) addMax(index int, h heading, lifts *liftFinder) error {
 
 func (c *columns) twice(index, other int) error {
 	return fmt.Errorf("columns %q and %q say the same; take one out", c.headings[other], c.headings[index])
-}
-
-// liftFinder knows the lifts by every name that a heading may give them.
-type liftFinder struct {
-	names *gym.Names[gym.LiftKey]
-	byKey map[gym.LiftKey]gym.Lift
-}
-
-func newLiftFinder(lifts []gym.Lift) *liftFinder {
-	f := &liftFinder{gym.LiftNames(lifts), map[gym.LiftKey]gym.Lift{}}
-	for _, l := range lifts {
-		f.byKey[l.Key] = l
-	}
-	return f
-}
-
-func (f *liftFinder) find(name string) (gym.Lift, error) {
-	key, err := f.names.Find(name)
-	return f.byKey[key], err
-}
-
-// heading finds the lift of a roster's column, at first with every word: a lift's
-// own name may have one of those that are left out then.
-func (f *liftFinder) heading(h heading) (gym.Lift, error) {
-	if lift, err := f.find(strings.Join(h.words, " ")); err == nil {
-		return lift, nil
-	}
-	return f.find(strings.Join(h.withoutBest().words, " "))
 }
 
 // missing says which column a table lacks and which it has.

@@ -73,7 +73,7 @@ func (r *rosterReader) track(l *line, athlete gym.ID) []gym.Change {
 	if text == "" {
 		return nil
 	}
-	track, err := r.tracks.Find(text)
+	track, err := r.tracks.find(text)
 	if err != nil {
 		l.faults.add(l.columns.heading(colTrack), err)
 		return nil

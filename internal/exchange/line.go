@@ -69,13 +69,18 @@ func oneLine(text string) string { return strings.Join(strings.Fields(text), " "
 func (l *line) needName() string {
 	name := l.name()
 	if name == "" {
-		c := colName
-		if !l.columns.has(colName) {
-			c = colFirst
-		}
-		l.refuse(c, "there is no name; write one")
+		l.refuse(l.columns.nameColumn(), "there is no name; write one")
 	}
 	return name
+}
+
+// need returns a cell that must say something, and refuses a blank one.
+func (l *line) need(c column, what string) string {
+	text := l.cell(c)
+	if text == "" {
+		l.refuse(c, "there is no %s; write it", what)
+	}
+	return text
 }
 
 func (l *line) date(c column) day.Date {

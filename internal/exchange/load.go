@@ -16,13 +16,21 @@ type sheetLoad struct {
 	unit       mass.Unit
 }
 
+// newSheetLoad makes no load the same in every unit.
 func newSheetLoad(m mass.Mass, u mass.Unit) sheetLoad {
+	if m == 0 {
+		return sheetLoad{}
+	}
 	if !u.Valid() {
 		u = mass.KG
 	}
 	one := u.One()
+	half := one / 2
+	if m > mass.Max-one/million {
+		half = 0 // rounded up, the heaviest load could not be read again
+	}
 	// Whole units first: a heavy load times a million does not fit.
-	return sheetLoad{int64(m/one)*million + int64((m%one*million+one/2)/one), u}
+	return sheetLoad{int64(m/one)*million + int64((m%one*million+half)/one), u}
 }
 
 // String writes all the decimals that say something: "185 lb", "101.646627 kg".

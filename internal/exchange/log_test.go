@@ -66,7 +66,7 @@ func TestResultsThatAreRejected(t *testing.T) {
 		{"an unknown athlete", "2026-03-01,Anne Ash,squat,1,100,", "Athlete", "nearest: Ann Ash"},
 		{"nobody", "2026-03-01,,squat,1,100,", "Athlete", "there is no name"},
 		{"an unknown lift", "2026-03-01,Ann Ash,skwat,1,100,", "Lift", "nothing has that name"},
-		{"no lift", "2026-03-01,Ann Ash,,1,100,", "Lift", "nothing has that name"},
+		{"no lift", "2026-03-01,Ann Ash,,1,100,", "Lift", "there is no lift"},
 		{"no date", ",Ann Ash,squat,1,100,", "Date", "there is no date"},
 		{"a day that no calendar has", "2026-02-30,Ann Ash,squat,1,100,", "Date", "is not a date"},
 		{"a year that is a slip", "2062-02-01,Ann Ash,squat,1,100,", "Date", "more than a year from now"},
@@ -115,10 +115,10 @@ func TestBouts(t *testing.T) {
 func TestBoutsThatAreRejected(t *testing.T) {
 	const head = "Date,Athlete,Movement,Load,Reps,Outcome\n"
 	for _, c := range []struct{ name, row, column, reason string }{
-		{"no movement", "2026-03-01,Ann Ash,,24,30,held", "Movement", "nothing has that name"},
+		{"no movement", "2026-03-01,Ann Ash,,24,30,held", "Movement", "there is no movement"},
 		{"an unknown movement", "2026-03-01,Ann Ash,Kettlebel swing,24,30,held", "Movement", "nearest: Kettlebell swing"},
 		{"no load", "2026-03-01,Ann Ash,swing,,30,held", "Load", "there is no load"},
-		{"no outcome", "2026-03-01,Ann Ash,swing,24,30,", "Outcome", "held, slowed or stopped"},
+		{"no outcome", "2026-03-01,Ann Ash,swing,24,30,", "Outcome", "there is no outcome"},
 		{"an unknown outcome", "2026-03-01,Ann Ash,swing,24,30,fine", "Outcome", `"fine" is not held, slowed or stopped`},
 		{"no reps", "2026-03-01,Ann Ash,swing,24,,held", "Reps", "there is no number of reps"},
 		{"negative reps", "2026-03-01,Ann Ash,swing,24,-3,held", "Reps", "from 1 to 10000"},

@@ -57,16 +57,20 @@ func Open(ctx context.Context, name string, from io.Reader) (*File, error) {
 	if err != nil {
 		return nil, err
 	}
-	f := &File{name: name}
 	if kind == workbook {
-		f.sheets, err = parseXLSX(ctx, name, content)
-		return f, err
+		sheets, err := parseXLSX(ctx, name, content)
+		if err != nil {
+			return nil, err
+		}
+		return &File{name, sheets}, nil
 	}
 	text, err := decode(name, content)
 	if err != nil {
 		return nil, err
 	}
 	rows, err := parseCSV(name, text)
-	f.sheets = []sheet{{rows: rows}}
-	return f, err
+	if err != nil {
+		return nil, err
+	}
+	return &File{name, []sheet{{rows: rows}}}, nil
 }

@@ -37,8 +37,7 @@ type logReader struct {
 	columns columns
 	rows    []row
 	epoch   day.Date
-	names   *gym.Names[gym.ID]
-	unknown map[string]error // what was said of a name that nobody has
+	names   finder[gym.ID]
 }
 
 func openLog(f *File, book *gym.Book, o Options, all spellings, enough func(columns) bool, needs string) (*logReader, error) {
@@ -53,7 +52,7 @@ func openLog(f *File, book *gym.Book, o Options, all spellings, enough func(colu
 		if !c.has(colDate) {
 			break
 		}
-		l := &logReader{o: o.over(book), columns: c, rows: rows, epoch: s.epoch, names: gym.AthleteNames(book.Athletes), unknown: map[string]error{}}
+		l := &logReader{o: o.over(book), columns: c, rows: rows, epoch: s.epoch, names: newFinder(gym.AthleteNames(book.Athletes))}
 		l.p.Ignored = c.ignored
 		return l, nil
 	}
@@ -61,25 +60,17 @@ func openLog(f *File, book *gym.Book, o Options, all spellings, enough func(colu
 }
 
 func (r *logReader) line(raw row) *line {
-	return &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: func(name string) bool { return len(r.names.Keys(name)) > 0 }}
+	return &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: r.names.knows}
 }
 
-// athlete finds who a row is about. What is said of an unknown name is kept:
-// looking for near ones takes a while, and a log repeats its names.
+// athlete finds who a row is about.
 func (r *logReader) athlete(l *line) gym.ID {
 	name := l.needName()
 	if name == "" {
 		return ""
 	}
-	if err, known := r.unknown[name]; known {
-		l.faults.add(l.columns.heading(colName), err)
-		return ""
-	}
-	id, err := r.names.Find(name)
-	if err != nil && len(r.unknown) < guessLimit {
-		r.unknown[name] = err
-	}
-	l.faults.add(l.columns.heading(colName), err)
+	id, err := r.names.find(name)
+	l.faults.add(l.columns.heading(l.columns.nameColumn()), err)
 	return id
 }
 
@@ -116,10 +107,12 @@ func keyOfResult(r gym.Result) resultKey {
 func (r *resultReader) row(raw row) (verdict, []gym.Change, *faults) {
 	l := r.line(raw)
 	result := gym.Result{ID: l.id(has(r.byID)), Athlete: r.athlete(l), On: l.needDate(), Source: l.source(), Made: r.o.Now, Void: l.void()}
-	lift, err := r.lifts.find(l.cell(colLift))
-	l.faults.add(l.columns.heading(colLift), err)
-	result.Lift = lift.Key
-	l.performance(lift, &result)
+	if name := l.need(colLift, "lift"); name != "" {
+		lift, err := r.lifts.lift(name)
+		l.faults.add(l.columns.heading(colLift), err)
+		result.Lift = lift.Key
+		l.performance(lift, &result)
+	}
 	if !l.faults.any() {
 		l.faults.add(l.columns.heading(colLoad), result.Valid())
 	}
@@ -175,7 +168,7 @@ func (l *line) performance(lift gym.Lift, r *gym.Result) {
 	case measured || text == "" && l.cell(colAmount) != "":
 		l.amount(r)
 	case text == "":
-		l.refuse(colLoad, "there is no load; write what was lifted")
+		l.need(colLoad, "load")
 	case strings.ContainsAny(strings.ToLower(text), "x×*@"):
 		e, err := gym.ParseEffort(text, l.unit(index))
 		l.faults.add(l.columns.heading(colLoad), err)
@@ -188,7 +181,7 @@ func (l *line) performance(lift gym.Lift, r *gym.Result) {
 		r.Reps = 1
 	}
 	if r.Reps == 0 && !l.faults.any() {
-		l.refuse(colReps, "there is no rep count; write 1 to %d", gym.MaxReps)
+		l.need(colReps, "rep count")
 	}
 }
 
@@ -211,9 +204,8 @@ func (l *line) amount(r *gym.Result) {
 	if l.cell(colAmount) == "" {
 		c = colLoad
 	}
-	text := l.cell(c)
+	text := l.need(c, "amount")
 	if text == "" {
-		l.refuse(c, "there is no amount; write what was measured")
 		return
 	}
 	amount, err := parseAmount(text)

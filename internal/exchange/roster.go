@@ -56,7 +56,7 @@ type rosterReader struct {
 	columns columns
 	epoch   day.Date
 	names   *gym.Names[gym.ID]
-	tracks  *gym.Names[gym.ID]
+	tracks  finder[gym.ID]
 	all     []string // names, to find near ones among
 	byID    map[gym.ID]gym.Athlete
 	on      map[gym.ID]gym.ID // the track of today
@@ -65,13 +65,10 @@ type rosterReader struct {
 	guesses int
 }
 
-// guessLimit bounds how many new names are compared with all the known ones.
-const guessLimit = 200
-
 func newRosterReader(book *gym.Book, o Options, c columns, epoch day.Date, lifts *liftFinder) *rosterReader {
 	r := &rosterReader{
 		o: o.over(book), columns: c, epoch: epoch,
-		names: gym.AthleteNames(book.Athletes), tracks: gym.TrackNames(book.Tracks),
+		names: gym.AthleteNames(book.Athletes), tracks: newFinder(gym.TrackNames(book.Tracks)),
 		byID: map[gym.ID]gym.Athlete{}, on: tracksOn(book.Moves, o.Today),
 		best: newRecords(book, lifts), seen: map[gym.ID]int{},
 	}

@@ -75,7 +75,10 @@ func readSheet(ctx context.Context, book *excelize.File, title string) ([]row, e
 		if err != nil {
 			return nil, err
 		}
-		rows = append(rows, row{line: line, cells: cells})
+		// A stray cell far down a sheet has a million blank rows above it.
+		if r := (row{line: line, cells: cells}); !r.blank() {
+			rows = append(rows, r)
+		}
 	}
 	return rows, stored.Error()
 }
