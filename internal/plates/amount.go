@@ -76,13 +76,25 @@ func (l *Loads) between(from, to mass.Mass) iter.Seq[amount] {
 }
 
 // discs returns the fewest discs a side for an amount.
-func (l *Loads) discs(a amount) int {
+func (l *Loads) discs(a amount) int { return l.fewest(0, a, l.fullIn(a) >= 0) }
+
+// fewest returns the fewest discs a side that make an amount out of the plates
+// from letter i on, one of full diameter among them if that is wanted. Where
+// there is no way it returns never, which is more than any stock has.
+func (l *Loads) fewest(i int, a amount, full bool) int {
 	kg, lb := l.grids[0], l.grids[1]
-	n := int(kg.least[0][a[0]]) + int(lb.least[0][a[1]])
-	if full := l.fullIn(a); full >= 0 {
-		n += l.extra(full, a[full])
+	k, p := l.later[i][0], l.later[i][1]
+	if !full {
+		return both(kg.least[k][a[0]], lb.least[p][a[1]])
 	}
-	return n
+	return min(both(kg.full[k][a[0]], lb.least[p][a[1]]), both(kg.least[k][a[0]], lb.full[p][a[1]]))
+}
+
+func both(m, n uint16) int {
+	if m == never || n == never {
+		return never
+	}
+	return int(m) + int(n)
 }
 
 // fullIn returns the grid whose share brings the disc of full diameter that a

@@ -40,6 +40,7 @@ func split(plates []Plate) (order []place, later [][2]int, grids [2]*grid) {
 		order = append(order, place{grid: g, plate: len(units[g])})
 		units[g] = append(units[g], p)
 	}
+	later = append(later, [2]int{len(units[0]), len(units[1])})
 	for g := range units {
 		grids[g] = newGrid(units[g], mass.Max)
 	}

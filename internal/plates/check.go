@@ -5,17 +5,18 @@ import "windlass/internal/mass"
 // Queue is what one bar carries set after set, while the other bars of the room
 // carry their own. A zero Loading is a set without that bar.
 type Queue struct {
-	Loads *Loads // of the bar with the stock of the whole room
-	Sets  []Loading
+	Loads *Loads    // of the bar with the stock of the whole room
+	Sets  []Loading // as those Loads make them
 }
 
 // Clash is a set at which the stacks of all bars together want more of a plate
 // than the gym has.
 type Clash struct {
-	Set        int   `json:"set"`  // from 0
-	Disc       Disc  `json:"disc"` // the plate that runs out; the one most missed if there are several
-	Need, Have int   // pairs
-	Ways       []Way `json:"ways"` // out of it, the cheapest first; never empty
+	Set  int   `json:"set"`  // from 0
+	Disc Disc  `json:"disc"` // the plate that runs out; the one most missed if there are several
+	Need int   `json:"need"` // pairs of it
+	Have int   `json:"have"`
+	Ways []Way `json:"ways"` // out of it, the cheapest first; never empty
 }
 
 // WayOut says how a clash is mended.

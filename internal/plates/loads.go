@@ -17,7 +17,7 @@ type Loads struct {
 	bar   Bar
 	base  mass.Mass // bar and two collars
 	order []place   // every sort of plate, in the order of the bar
-	later [][2]int  // for each of them, where in each grid the plates from it on begin
+	later [][2]int  // for each of them and the end, where in each grid the plates from there on begin
 	grids [2]*grid  // kilograms, pounds
 	floor bool
 }
@@ -128,13 +128,12 @@ func (l *Loads) AtLeast(limit mass.Mass) (Loading, bool) {
 }
 
 // Simplest returns the load with the fewest plates that is within slack of the
-// target, of those the nearest and then the lighter; when there is none, the
-// nearest load of all.
-// Where kilograms and pounds lie on one heap the nearest load may take nine
-// plates to be ten grams nearer: nobody wants that in a warm-up.
+// target, of those the nearest; where there is none, the nearest load of all.
+// With kilograms and pounds on one heap the nearest load may take nine plates to
+// be ten grams nearer: nobody wants that in a warm-up. The errors are those of
+// [Loads.Loadable].
 func (l *Loads) Simplest(target, slack mass.Mass) (Loading, error) {
-	nearest, err := l.Loadable(target, Nearest)
-	if err != nil {
+	if err := l.refuse(target, Nearest); err != nil {
 		return Loading{}, err
 	}
 	best, fewest, off := amount{}, never, mass.Mass(0)
@@ -145,7 +144,7 @@ func (l *Loads) Simplest(target, slack mass.Mass) (Loading, error) {
 		}
 	}
 	if fewest == never {
-		return nearest, nil
+		return l.round(target, Nearest), nil
 	}
 	return l.loading(best), nil
 }

@@ -97,6 +97,10 @@ func TestNewLoadsRefuses(t *testing.T) {
 		"no plates":        {bar20(), Stock{}, "no pair of plates"},
 		"only empty pairs": {bar20(), Stock{Plates: []Plate{kgPlate(20, 0)}}, "no pair of plates"},
 		"negative pairs":   {bar20(), Stock{Plates: []Plate{kgPlate(20, -1)}}, "-1 pairs"},
+		"listed twice":     {bar20(), Stock{Plates: []Plate{kgPlate(20, 150), kgPlate(20, 150)}}, "300 pairs"},
+		"too many kinds":   {bar20(), Stock{Plates: manyKinds()}, "33 different plates"},
+		"negative bars":    {Bar{Name: "minus", Mass: kg(20), Unit: mass.KG, Count: -1}, Stock{Plates: good}, "count -1"},
+		"bar without unit": {Bar{Name: "odd", Mass: kg(20)}, Stock{Plates: good}, `unit ""`},
 		"no mass":          {bar20(), Stock{Plates: []Plate{kgPlate(0, 1)}}, "plate 0 kg"},
 		"no unit":          {bar20(), Stock{Plates: []Plate{{Mass: kg(20), Pairs: 1}}}, `unit ""`},
 		"a pound in kg":    {bar20(), Stock{Plates: []Plate{{Mass: lb(45), Unit: mass.KG, Pairs: 1}}}, "finer than"},
@@ -110,6 +114,13 @@ func TestNewLoadsRefuses(t *testing.T) {
 			assert.ErrorContains(t, err, c.says)
 		})
 	}
+}
+
+func manyKinds() (plates []Plate) {
+	for i := range MaxKinds + 1 {
+		plates = append(plates, kgPlate(float64(i+1), 1))
+	}
+	return plates
 }
 
 // The reference is every stack of the stock, tried one by one.

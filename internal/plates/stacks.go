@@ -1,7 +1,5 @@
 package plates
 
-import "math"
-
 // stack is one side of a bar, inside first: a letter for each disc, which is
 // its place in the order of the bar. Heaviest inside means letters ascend.
 type stack string
@@ -16,7 +14,7 @@ type choices struct {
 // lists all those of at most so many discs, with the greatest such number that
 // keeps the list short enough.
 func (l *Loads) choices(a amount, keep int) choices {
-	wide := l.enumerate(a, keep, math.MaxInt)
+	wide := l.enumerate(a, keep, never-1)
 	if !wide.spilled {
 		return choices{stacks: wide.found, all: true}
 	}
@@ -30,29 +28,31 @@ func (l *Loads) choices(a amount, keep int) choices {
 	}
 }
 
-// enumeration walks the plates from the heaviest and tries every count.
+// enumeration walks the plates from the heaviest and tries every count. It goes
+// no way that ends nowhere, so it takes as long as what it finds.
 type enumeration struct {
 	loads   *Loads
 	keep    int
-	limit   int  // discs a side
-	full    bool // a disc of full diameter must be among them
+	limit   int // discs a side
 	side    []byte
 	found   []stack
 	spilled bool // more than keep were found; the rest is left out
 }
 
 func (l *Loads) enumerate(a amount, keep, limit int) *enumeration {
-	e := &enumeration{loads: l, keep: keep, limit: limit, full: l.fullIn(a) >= 0}
-	e.from(0, a)
+	e := &enumeration{loads: l, keep: keep, limit: limit}
+	e.from(0, a, l.fullIn(a) >= 0)
 	return e
 }
 
-func (e *enumeration) from(i int, rest amount) {
-	switch {
-	case rest == amount{}:
-		e.note()
+// from tries the plates from letter i on for the rest, with a disc of full
+// diameter among them if one is still lacking.
+func (e *enumeration) from(i int, rest amount, lacking bool) {
+	if len(e.side)+e.loads.fewest(i, rest, lacking) > e.limit {
 		return
-	case i == len(e.loads.order) || !e.reaches(i, rest):
+	}
+	if rest == (amount{}) {
+		e.note()
 		return
 	}
 	at := e.loads.order[i]
@@ -66,42 +66,17 @@ func (e *enumeration) from(i int, rest amount) {
 		}
 		left := rest
 		left[at.grid] -= c * g.size[at.plate]
-		e.from(i+1, left)
+		e.from(i+1, left, lacking && !(c > 0 && g.plates[at.plate].Full))
 		e.side = e.side[:mark]
 	}
 }
 
-// reaches reports whether the plates from i on make the rest within the limit.
-func (e *enumeration) reaches(i int, rest amount) bool {
-	need := len(e.side)
-	for g, grid := range e.loads.grids {
-		n := grid.least[e.loads.later[i][g]][rest[g]]
-		if n == never {
-			return false
-		}
-		need += int(n)
-	}
-	return need <= e.limit
-}
-
 func (e *enumeration) note() {
-	if len(e.side) > e.limit || e.full && !e.loads.hasFull(e.side) {
-		return
-	}
 	if len(e.found) == e.keep {
 		e.spilled = true
 		return
 	}
 	e.found = append(e.found, stack(e.side))
-}
-
-func (l *Loads) hasFull(side []byte) bool {
-	for _, letter := range side {
-		if l.disc(letter).Full {
-			return true
-		}
-	}
-	return false
 }
 
 func (l *Loads) disc(letter byte) Disc {

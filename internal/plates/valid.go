@@ -63,11 +63,17 @@ func (s Stock) Valid() error {
 			return err
 		}
 	}
-	switch n := len(s.tidy()); {
+	tidy := s.tidy()
+	switch n := len(tidy); {
 	case n == 0:
 		return fmt.Errorf("use stock: %w: it has no pair of plates; add at least one", ErrStock)
 	case n > MaxKinds:
 		return fmt.Errorf("use stock: %w: %d different plates are more than %d", ErrStock, n, MaxKinds)
+	}
+	for _, p := range tidy { // a plate that was listed twice counts together
+		if err := p.Valid(); err != nil {
+			return err
+		}
 	}
 	return nil
 }

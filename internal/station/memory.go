@@ -57,7 +57,6 @@ func (s *Solver) forget() {
 	}
 	clear(s.programs)
 	for _, k := range s.kinds {
-		clear(k.quick.known)
-		clear(k.shown.known)
+		k.quick, k.shown = newScale(k.loads, keepQuick), newScale(k.loads, keepShown)
 	}
 }

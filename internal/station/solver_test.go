@@ -73,6 +73,25 @@ func TestSolveKeepsTheStrongAndTheLightApart(t *testing.T) {
 	assert.NotEqual(t, plan.Seats[0], plan.Seats[1])
 }
 
+func TestOnlyFixedSeatsBindSolve(t *testing.T) {
+	solver := room(t, 2, 2, 120)
+	at := func(seat int, load float64, fixed bool) Lifter {
+		return Lifter{Bar: "20", Seat: seat, Fixed: fixed, Sets: []Set{{kg(load), 1}}}
+	}
+	plan, err := solver.Solve([]Lifter{at(0, 40, true), at(0, 80, true), at(1, 40, false), at(1, 80, false)})
+	require.NoError(t, err)
+	assert.Equal(t, []int{0, 0, 1, 1}, plan.Seats)
+
+	plan, err = solver.Solve([]Lifter{at(0, 40, false), at(0, 80, false), at(1, 40, false), at(1, 80, false)})
+	require.NoError(t, err)
+	assert.Equal(t, plan.Seats[0], plan.Seats[2])
+	assert.Equal(t, plan.Seats[1], plan.Seats[3])
+
+	plan, err = solver.Solve([]Lifter{at(None, 40, true), at(None, 80, true)})
+	require.NoError(t, err)
+	assert.Empty(t, plan.Standing, "fixed to nothing is free")
+}
+
 func TestImproveAndJoinAgainstSolve(t *testing.T) {
 	for seed := range uint64(30) {
 		b := randomClass(t, seed, 8, 3, 3)
