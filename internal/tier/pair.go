@@ -28,6 +28,7 @@ type person struct {
 	standard gym.Standard
 	effect   int // in the pool
 	days     Calendar
+	pairs    []*pair
 	general  float64 // mean relative strength over the known linked lifts; 0 when none is known
 }
 
@@ -85,7 +86,8 @@ func (s *Standing) pair(athlete gym.ID, movement gym.MovementKey) *pair {
 }
 
 func (s *Standing) newPair(athlete gym.ID, who *person, m gym.Movement) *pair {
-	p := &pair{who: who, rack: RackOf(s.equipment, m, who.standard, s.confidence), slot: -1}
+	p := &pair{who: who, slot: -1, rack: RackOf(s.equipment, m, who.standard, s.confidence)}
+	who.pairs = append(who.pairs, p)
 	slope, relative, class, worth := generalSlope, who.general, ownOther, generalWorth
 	if r, known := s.relative(athlete, m.Linked); known {
 		slope, relative, class, worth = ownSlope, r, ownLinked, ownWorth

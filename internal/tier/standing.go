@@ -121,16 +121,16 @@ func (s *Standing) Void(id gym.ID) {
 	b.Void = &gym.Void{} // the rows are the standing's own copy
 	if p := s.pair(b.Athlete, b.Movement); p != nil {
 		p.rows = slices.DeleteFunc(p.rows, func(i int) bool { return i == row })
-		if !s.trained(b.Athlete, b.On) {
+		if !s.trained(p.who, b.On) {
 			p.who.days.Unmark(b.On)
 		}
 	}
 }
 
 // trained reports whether an athlete has a bout on a day.
-func (s *Standing) trained(athlete gym.ID, on day.Date) bool {
-	return slices.ContainsFunc(s.bouts, func(b gym.Bout) bool {
-		return b.On == on && b.Athlete == athlete && b.Void == nil
+func (s *Standing) trained(who *person, on day.Date) bool {
+	return slices.ContainsFunc(who.pairs, func(p *pair) bool {
+		return slices.ContainsFunc(p.rows, func(row int) bool { return s.bouts[row].On == on })
 	})
 }
 
