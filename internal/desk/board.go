@@ -21,6 +21,7 @@ type Board struct {
 	Class    gym.Class
 	Stations []BoardStation
 	Bench    []BoardLifter // those without a station
+	Workouts []BoardWorkout
 }
 
 // BoardStation is one station with its lifters in the order in which they lift.
@@ -80,7 +81,7 @@ func NewBoards(book *gym.Book) *Boards {
 
 // Board draws up the board of a class.
 func (bs *Boards) Board(c gym.Class) Board {
-	b := Board{Class: c}
+	b := Board{Class: c, Workouts: bs.workouts(c)}
 	for i, s := range bs.book.Equipment.Stations {
 		b.Stations = append(b.Stations, BoardStation{Name: s.Name, Bar: bs.barName(s.Bar), Index: i})
 	}
@@ -172,10 +173,6 @@ func (bs *Boards) named(l gym.Lifter) BoardLifter {
 			row.Lift, row.floor = lift.Name, lift.Floor
 		}
 	}
-	for _, t := range bs.book.Tracks {
-		if t.ID == l.Track {
-			row.Track = t.Name
-		}
-	}
+	row.Track = bs.trackName(l.Track)
 	return row
 }
