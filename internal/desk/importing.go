@@ -1,0 +1,199 @@
+package desk
+
+import (
+	"context"
+	"encoding/binary"
+	"fmt"
+	"io"
+	"math/rand/v2"
+	"slices"
+	"strconv"
+
+	"windlass/internal/exchange"
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+)
+
+// ImportKind says what a sheet is about.
+type ImportKind int
+
+// The kinds of sheet.
+const (
+	RosterSheet ImportKind = iota
+	ResultSheet
+	BoutSheet
+)
+
+// String names the kind.
+func (k ImportKind) String() string {
+	return [...]string{"roster", "lift results", "conditioning bouts"}[k]
+}
+
+// ImportKinds are all of them, in the order of their numbers.
+func ImportKinds() []ImportKind { return []ImportKind{RosterSheet, ResultSheet, BoutSheet} }
+
+// Import is a sheet on its way in: read beside the desk, looked at, then accepted
+// or not.
+type Import struct {
+	Kind     ImportKind
+	Name     string // of the file
+	Proposal exchange.Proposal
+
+	book gym.Book
+	o    exchange.Options
+}
+
+// ImportAs is what the coach says of a sheet that the sheet may not say itself.
+type ImportAs struct {
+	Kind  ImportKind
+	Unit  mass.Unit // of loads without one; empty is the gym's
+	Dates exchange.DateOrder
+}
+
+// NewImport prepares the reading of a sheet against what the gym's file says now.
+// [Import.Read] touches nothing of the desk, so it may run beside it.
+func (d *Desk) NewImport(name string, as ImportAs) *Import {
+	return &Import{
+		Kind: as.Kind, Name: name, book: snapshot(d.book),
+		o: exchange.Options{Unit: as.Unit, Dates: as.Dates, Today: d.Today(), Now: d.now(), NewID: d.namer()},
+	}
+}
+
+// snapshot is a book whose rows no verb of the desk changes any more.
+func snapshot(b gym.Book) gym.Book {
+	b.Lifts, b.Movements, b.Tracks = slices.Clone(b.Lifts), slices.Clone(b.Movements), slices.Clone(b.Tracks)
+	b.Athletes, b.Moves = slices.Clone(b.Athletes), slices.Clone(b.Moves)
+	b.Results, b.Bouts = slices.Clone(b.Results), slices.Clone(b.Bouts)
+	return b
+}
+
+// namer names rows on another goroutine: its randomness is its own, sown from the
+// desk's.
+func (d *Desk) namer() func() gym.ID {
+	var sown [32]byte
+	_, _ = io.ReadFull(d.random, sown[:]) // as in NewID, zero bytes would do
+	source, at := rand.NewChaCha8(sown), d.now()
+	return func() gym.ID {
+		var random [10]byte
+		binary.LittleEndian.PutUint64(random[:8], source.Uint64())
+		binary.LittleEndian.PutUint16(random[8:], uint16(source.Uint64()))
+		return gym.NewID(at, random)
+	}
+}
+
+// Read reads the sheet and fills in the proposal. It ends early when ctx does, and
+// tells now and then how many rows it has read, of how many.
+func (i *Import) Read(ctx context.Context, from io.Reader, progress func(rows, total int)) error {
+	file, err := exchange.Open(ctx, i.Name, from)
+	if err != nil {
+		return err
+	}
+	i.o.Progress = progress
+	read := [...]func(context.Context, *exchange.File, *gym.Book, exchange.Options) (exchange.Proposal, error){
+		exchange.Roster, exchange.Results, exchange.Bouts,
+	}[i.Kind]
+	i.Proposal, err = read(ctx, file, &i.book, i.o)
+	return err
+}
+
+// Says tells in one sentence what the sheet would do.
+func (i *Import) Says() string {
+	p := i.Proposal
+	return fmt.Sprintf("%s read: %d new, %d changed, %d known already, %d refused.", count(p.Read, "row"), p.Added, p.Updated, p.Same, len(p.Rejected))
+}
+
+// AcceptImport makes what a sheet proposes in one step that undo takes back. With
+// rows refused it changes nothing, unless they are to be skipped.
+func (d *Desk) AcceptImport(i *Import, skipBad bool) error {
+	if n := len(i.Proposal.Rejected); n > 0 && !skipBad {
+		return fmt.Errorf("bring %q in: %s refused; mend the sheet, or choose to skip the bad rows", i.Name, wereRows(n))
+	}
+	if len(i.Proposal.Changes) == 0 {
+		return nil
+	}
+	return d.do("bring "+i.Name+" in", i.Proposal.Changes...)
+}
+
+func wereRows(n int) string {
+	if n == 1 {
+		return "1 row was"
+	}
+	return strconv.Itoa(n) + " rows were"
+}
+
+// Outcome is the table of what a sheet came to, for the coach to keep: a row for
+// everything new or changed and for every row that was refused.
+func (i *Import) Outcome() exchange.Table {
+	t := exchange.Table{Name: "import " + i.o.Today.String(), Header: []string{"Outcome", "Line", "Column", "What"}}
+	names := i.naming()
+	for _, change := range i.Proposal.Changes {
+		if outcome, what := names.tell(change); what != "" {
+			t.Rows = append(t.Rows, []any{outcome, nil, nil, what})
+		}
+	}
+	for _, r := range i.Proposal.Rejected {
+		t.Rows = append(t.Rows, []any{"refused", r.Line, r.Column, r.Reason})
+	}
+	return t
+}
+
+// importNames are the names of what an import speaks of.
+type importNames struct {
+	people    map[gym.ID]string
+	known     map[gym.ID]bool
+	lifts     map[gym.LiftKey]string
+	movements map[gym.MovementKey]string
+}
+
+func (i *Import) naming() importNames {
+	n := importNames{map[gym.ID]string{}, map[gym.ID]bool{}, map[gym.LiftKey]string{}, map[gym.MovementKey]string{}}
+	for _, a := range i.book.Athletes {
+		n.people[a.ID], n.known[a.ID] = a.Name, true
+	}
+	for _, l := range i.book.Lifts {
+		n.lifts[l.Key] = l.Name
+	}
+	for _, m := range i.book.Movements {
+		n.movements[m.Key] = m.Name
+	}
+	return n
+}
+
+// tell says what a change is about; nothing for one that goes with another.
+func (n importNames) tell(change gym.Change) (outcome, what string) {
+	switch c := change.(type) {
+	case gym.PutAthlete:
+		outcome = "new"
+		if n.known[c.Athlete.ID] {
+			outcome = "changed"
+		}
+		n.people[c.Athlete.ID] = c.Athlete.Name
+		return outcome, c.Athlete.Name
+	case gym.AddResult:
+		r := c.Result
+		return "new", fmt.Sprintf("%s, %s, %s, %s", n.people[r.Athlete], n.lifts[r.Lift], ResultText(r), r.On)
+	case gym.AddBout:
+		b := c.Bout
+		return "new", fmt.Sprintf("%s, %s, %d × %s, %s, %s", n.people[b.Athlete], n.movements[b.Movement], b.Reps, b.Load.In(b.Unit), b.Outcome, b.On)
+	}
+	return "", ""
+}
+
+// KeepOutcome writes the outcome of an import as a CSV file into a folder and
+// returns the file's name.
+func (i *Import) KeepOutcome(ctx context.Context, folder string) (string, error) {
+	names, err := exchange.WriteCSVs(ctx, folder, []exchange.Table{i.Outcome()})
+	if err != nil {
+		return "", err
+	}
+	return names[0], nil
+}
+
+// ResultText writes what a result says: "5 × 142.5 kg", or the amount of a lift
+// that is not counted by its load.
+func ResultText(r gym.Result) string {
+	if r.Load > 0 {
+		return fmt.Sprintf("%d × %s", r.Reps, r.Load.In(r.Unit))
+	}
+	return strconv.FormatFloat(r.Amount, 'f', -1, 64)
+}
