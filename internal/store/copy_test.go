@@ -86,6 +86,33 @@ func TestRestoreRefuses(t *testing.T) {
 	noParts(t, filepath.Dir(path))
 }
 
+// The log of a file that is gone would be played into a new one of its name.
+func TestALogLeftBehindIsInUse(t *testing.T) {
+	from := savedFile(t)
+	path := filepath.Join(t.TempDir(), "gym.windlass")
+	require.NoError(t, os.WriteFile(path+"-wal", []byte("a log"), 0o600))
+	_, err := Create(t.Context(), path)
+	require.ErrorIs(t, err, ErrExists)
+	assert.ErrorContains(t, err, path+"-wal")
+	_, err = Restore(t.Context(), from, path)
+	require.ErrorIs(t, err, ErrExists)
+	assert.NoFileExists(t, path)
+	noParts(t, filepath.Dir(path))
+}
+
+// A restore that fails in the middle takes its steps back.
+func TestUndoing(t *testing.T) {
+	folder := t.TempDir()
+	one, two := filepath.Join(folder, "one"), filepath.Join(folder, "two")
+	require.NoError(t, os.WriteFile(one, []byte("1"), 0o600))
+	var undo undoing
+	require.NoError(t, undo.rename(one, two))
+	require.Error(t, undo.rename(one, two), "there is nothing left to rename")
+	require.NoError(t, undo.back())
+	assert.FileExists(t, one)
+	assert.NoFileExists(t, two)
+}
+
 func loadPath(t *testing.T, path string) gym.Book {
 	t.Helper()
 	f, err := Open(t.Context(), path)

@@ -64,9 +64,21 @@ func explain(verb, path string, err error) error {
 	return fmt.Errorf("%s %q: %w", verb, path, err)
 }
 
+// ended is the context's own error for anything that failed because it was done:
+// what the driver says then depends on the moment.
+func ended(ctx context.Context, err error) error {
+	if err != nil && ctx.Err() != nil {
+		return ctx.Err()
+	}
+	return err
+}
+
 // sentinelOf returns what a result code means for the file as a whole, and nil
 // for a code that speaks of one row or of nothing we know.
 func sentinelOf(code int) error {
+	if code == lib.SQLITE_IOERR_SHORT_READ { // the file ends too early; other faults of a disk are no damage
+		return ErrDamaged
+	}
 	switch code & 0xff { // the primary code
 	case lib.SQLITE_BUSY, lib.SQLITE_LOCKED, lib.SQLITE_PROTOCOL:
 		return ErrLocked
@@ -74,7 +86,7 @@ func sentinelOf(code int) error {
 		return ErrReadOnly
 	case lib.SQLITE_NOTADB:
 		return ErrForeign
-	case lib.SQLITE_CORRUPT, lib.SQLITE_FORMAT, lib.SQLITE_IOERR:
+	case lib.SQLITE_CORRUPT, lib.SQLITE_FORMAT:
 		return ErrDamaged
 	case lib.SQLITE_FULL:
 		return ErrFull

@@ -14,6 +14,7 @@ const readers = 4
 // File is an open gym's file. Its methods may be called from any goroutine.
 type File struct {
 	path  string
+	o     options
 	write *sql.DB // one connection; nil in a file opened for reading only
 	read  *sql.DB
 
@@ -72,8 +73,8 @@ func open(ctx context.Context, path string, o options) (*File, error) {
 	if err != nil {
 		return nil, errors.Join(err, write.Close())
 	}
-	f := &File{path: path, write: write, read: read}
-	if err := f.prepare(ctx, o); err != nil {
+	f := &File{path: path, o: o, write: write, read: read}
+	if err := f.prepare(ctx); err != nil {
 		_ = f.Close() // the first error is the one to tell
 		return nil, explain("open", path, err)
 	}
@@ -81,21 +82,21 @@ func open(ctx context.Context, path string, o options) (*File, error) {
 }
 
 // prepare makes sure that the file is ours, can be written and is up to date.
-func (f *File) prepare(ctx context.Context, o options) error {
-	version, err := checkVersion(ctx, f.write, "open", f.path, o)
+func (f *File) prepare(ctx context.Context) error {
+	version, err := checkVersion(ctx, f.write, f.path, f.o)
 	if err != nil {
 		return err
 	}
 	if err := f.checkWritable(ctx); err != nil {
 		return err
 	}
-	if version == o.latest() {
+	if version == f.o.latest() {
 		return nil
 	}
-	if err := f.keepCopy(ctx, version, o); err != nil {
+	if err := f.keepCopy(ctx, version); err != nil {
 		return fmt.Errorf("copy %q before changing it: %w", f.path, err)
 	}
-	return migrate(ctx, f.write, o.steps, version)
+	return migrate(ctx, f.write, f.o.steps, version)
 }
 
 // checkWritable asks SQLite, which opens a protected file for reading without a
@@ -166,27 +167,27 @@ func openPool(ctx context.Context, path string, o options, settings []string) (*
 	if err != nil {
 		return nil, 0, err
 	}
-	version, err := checkVersion(ctx, read, "open", path, o)
+	version, err := checkVersion(ctx, read, path, o)
 	if err != nil {
 		_ = read.Close() // the first error is the one to tell
 		return nil, 0, explain("open", path, err)
 	}
-	return &File{path: path, read: read}, version, nil
+	return &File{path: path, o: o, read: read}, version, nil
 }
 
 // checkVersion returns the version of a file that is ours and not newer than the
 // program.
-func checkVersion(ctx context.Context, db *sql.DB, verb, path string, o options) (int, error) {
+func checkVersion(ctx context.Context, db *sql.DB, path string, o options) (int, error) {
 	application, version, err := versionOf(ctx, db)
 	switch {
 	case err != nil:
 		return 0, err
 	case application != applicationID:
-		return 0, fault(verb, path, ErrForeign, "another program made it")
+		return 0, fault("open", path, ErrForeign, "another program made it")
 	case version > o.latest():
-		return 0, fault(verb, path, ErrNewer, fmt.Sprintf("its version is %d, this program knows %d", version, o.latest()))
+		return 0, fault("open", path, ErrNewer, fmt.Sprintf("its version is %d, this program knows %d", version, o.latest()))
 	case version < 1:
-		return 0, fault(verb, path, ErrDamaged, fmt.Sprintf("its version is %d", version))
+		return 0, fault("open", path, ErrDamaged, fmt.Sprintf("its version is %d", version))
 	}
 	return version, nil
 }

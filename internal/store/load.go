@@ -55,7 +55,7 @@ func (f *File) LoadClass(ctx context.Context) (gym.Book, error) {
 func (f *File) snapshot(ctx context.Context, read func(*reader, *gym.Book)) (gym.Book, error) {
 	tx, err := f.read.BeginTx(ctx, &sql.TxOptions{ReadOnly: true})
 	if err != nil {
-		return gym.Book{}, explain("read", f.path, err)
+		return gym.Book{}, f.explainRead(ended(ctx, err))
 	}
 	defer func() { _ = tx.Rollback() }() // nothing to keep
 	r := &reader{ctx: ctx, from: tx}
@@ -64,7 +64,7 @@ func (f *File) snapshot(ctx context.Context, read func(*reader, *gym.Book)) (gym
 	readSingle(r, "equipment", &book.Equipment)
 	read(r, &book)
 	if r.err != nil {
-		return gym.Book{}, f.explainRead(r.err)
+		return gym.Book{}, f.explainRead(ended(ctx, r.err))
 	}
 	return book, nil
 }

@@ -40,9 +40,9 @@ func verify(ctx context.Context, path string, o options) (Summary, error) {
 		return s, err
 	}
 	s.Version = version
-	if err := errors.Join(sound(ctx, f.read, path), f.count(ctx, version, o, &s)); err != nil {
+	if err := errors.Join(sound(ctx, f.read, path), f.count(ctx, version, &s)); err != nil {
 		_ = f.Close() // the first error is the one to tell
-		return s, explain("verify", path, err)
+		return s, explain("verify", path, ended(ctx, err))
 	}
 	if err := f.Close(); err != nil {
 		return s, err
@@ -52,11 +52,11 @@ func verify(ctx context.Context, path string, o options) (Summary, error) {
 }
 
 // count loads the file, or a migrated copy of an older one, and counts.
-func (f *File) count(ctx context.Context, version int, o options, s *Summary) error {
-	if version < o.latest() {
-		return f.countMigrated(ctx, o, s)
+func (f *File) count(ctx context.Context, version int, s *Summary) error {
+	if version < f.o.latest() {
+		return f.countMigrated(ctx, s)
 	}
-	if err := sameSchema(ctx, f, o); err != nil {
+	if err := f.sameSchema(ctx); err != nil {
 		return err
 	}
 	book, err := f.Load(ctx)
@@ -70,7 +70,7 @@ func (f *File) count(ctx context.Context, version int, o options, s *Summary) er
 	return nil
 }
 
-func (f *File) countMigrated(ctx context.Context, o options, s *Summary) error {
+func (f *File) countMigrated(ctx context.Context, s *Summary) error {
 	dir, err := os.MkdirTemp("", "windlass-verify-*")
 	if err != nil {
 		return err
@@ -80,11 +80,11 @@ func (f *File) countMigrated(ctx context.Context, o options, s *Summary) error {
 	if err := f.copyInto(ctx, temp); err != nil {
 		return err
 	}
-	migrated, err := open(ctx, temp, o)
+	migrated, err := open(ctx, temp, f.o)
 	if err != nil {
 		return err
 	}
-	return errors.Join(migrated.count(ctx, o.latest(), o, s), migrated.Close())
+	return errors.Join(migrated.count(ctx, f.o.latest(), s), migrated.Close())
 }
 
 // sound asks SQLite for every fault that it can find by itself.
@@ -104,7 +104,7 @@ func sound(ctx context.Context, db *sql.DB, path string) error {
 
 // sameSchema compares tables, indexes, triggers and views with those that the
 // migrations make: a file without its guards is not whole.
-func sameSchema(ctx context.Context, f *File, o options) error {
+func (f *File) sameSchema(ctx context.Context) error {
 	const schema = "SELECT type || ' ' || name || ' ' || coalesce(sql, '') FROM sqlite_schema ORDER BY type, name"
 	fresh, err := sql.Open("sqlite", ":memory:")
 	if err != nil {
@@ -112,7 +112,7 @@ func sameSchema(ctx context.Context, f *File, o options) error {
 	}
 	defer fresh.Close()
 	fresh.SetMaxOpenConns(1) // each connection would have a memory of its own
-	if err := migrate(ctx, fresh, o.steps, 0); err != nil {
+	if err := migrate(ctx, fresh, f.o.steps, 0); err != nil {
 		return err
 	}
 	want, err := list(ctx, fresh, schema)

@@ -20,19 +20,23 @@ func (f *File) Write(ctx context.Context, changes ...gym.Change) error {
 	if len(changes) == 0 {
 		return nil
 	}
+	return explain("write", f.path, ended(ctx, f.transact(ctx, changes)))
+}
+
+func (f *File) transact(ctx context.Context, changes []gym.Change) error {
 	tx, err := f.write.BeginTx(ctx, nil)
 	if err != nil {
-		return explain("write", f.path, err)
+		return err
 	}
+	defer func() { _ = tx.Rollback() }() // no effect after the commit
 	w := writer{tx: tx, prepared: map[string]*sql.Stmt{}}
 	for _, c := range changes {
 		if err := w.people(ctx, c); err != nil {
-			_ = tx.Rollback() // the first error is the one to tell
-			return explain("write", f.path, err)
+			return err
 		}
 	}
 	// The one check that waits for the end is that of related lifts.
-	return explain("write", f.path, explainRow("relate lifts", tx.Commit()))
+	return explainRow("relate lifts", tx.Commit())
 }
 
 // writer is one transaction with the statements it has prepared.
