@@ -1,0 +1,57 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"flag"
+	"os"
+
+	"windlass/internal/demo"
+	"windlass/internal/gym"
+	"windlass/internal/store"
+)
+
+// made is what demo answers.
+type made struct {
+	Athletes int `json:"athletes"`
+	Results  int `json:"results"`
+	Bouts    int `json:"bouts"`
+}
+
+func demoCommand(f *flag.FlagSet) run {
+	seed := f.Uint64("seed", 1, "`N` from which everything invented follows")
+	today := f.String("today", "", "the `DATE` on which the gym stands; without it, today")
+	return func(ctx context.Context, a *App, _ []string) error {
+		on, err := dateOr(*today, a.today())
+		if err != nil {
+			return err
+		}
+		book, err := demo.Book(*seed, on)
+		if err != nil {
+			return err
+		}
+		path, err := a.newPath()
+		if err != nil {
+			return err
+		}
+		if err := createWith(ctx, path, book.Changes()); err != nil {
+			return err
+		}
+		m := made{len(book.Athletes), len(book.Results), len(book.Bouts)}
+		return a.print(m, func() {
+			a.say("%s, %s: %d athletes, %d results and %d bouts in %s\n", book.Settings.Name, book.Settings.Town, m.Athletes, m.Results, m.Bouts, path)
+		})
+	}
+}
+
+// createWith makes a new gym's file that says all of the changes, or none.
+func createWith(ctx context.Context, path string, changes []gym.Change) error {
+	file, err := store.Create(ctx, path)
+	if err != nil {
+		return err
+	}
+	if err := errors.Join(file.Write(ctx, changes...), file.Close()); err != nil {
+		return errors.Join(err, os.Remove(path))
+	}
+	return nil
+}
