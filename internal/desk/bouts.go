@@ -99,10 +99,14 @@ func (d *Desk) standardOf(athlete gym.ID) gym.Standard {
 
 // reason says where a load comes from; the coach's own word comes first.
 func reason(a Advice) string {
+	why := a.Decision.Suggestion.Why
 	if n := len(a.Decision.By); n > 0 {
-		return "Your choice: " + a.Decision.By[n-1].Reason + ". Suggested: " + a.Decision.Suggestion.Why
+		return fmt.Sprintf("Your choice (%s). Suggested was: %s.", a.Decision.By[n-1].Reason, why)
 	}
-	return a.Decision.Suggestion.Why
+	if why == "" {
+		return ""
+	}
+	return strings.ToUpper(why[:1]) + why[1:] + "."
 }
 
 // repsIn is what a usual athlete does of a movement in a whole workout.

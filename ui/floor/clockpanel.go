@@ -27,7 +27,7 @@ type clockPanel struct {
 func newClockPanel() *clockPanel {
 	p := &clockPanel{digits: kit.NewDigits(68), left: kit.NewCaption(""), whole: kit.NewCaption(""), open: kit.NewCaption(""), state: kit.NewChip("", kit.NoShape, look.Muted)}
 	p.digits.Set("00:00", look.Text)
-	words := kit.Column(look.Gap1, kit.Fill(), p.state, p.left, p.whole, p.open, kit.Fill())
+	words := kit.Column(look.Gap1, kit.Fill(), kit.Row(0, p.state, kit.Fill()), p.left, p.whole, p.open, kit.Fill())
 	p.all = kit.NewCard("", kit.Row(look.Gap4, p.digits, kit.Full(kit.Wide(132, words))))
 	return p
 }

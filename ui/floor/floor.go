@@ -188,8 +188,8 @@ func (f *Floor) Keys() []room.Key {
 		return f.chooser.keys()
 	}
 	return append(f.views[f.at].keys(),
-		room.Key{Press: "Page Up", Does: "Go to the step before", Do: func() { f.turn(max(0, f.at-1)) }},
-		room.Key{Press: "Page Down", Does: "Go to the next step", Do: func() { f.turn(min(len(f.views)-1, f.at+1)) }})
+		room.Key{Press: "F3", Does: "Go to the step before", Do: func() { f.turn(max(0, f.at-1)) }},
+		room.Key{Press: "F4", Does: "Go to the next step", Do: func() { f.turn(min(len(f.views)-1, f.at+1)) }})
 }
 
 func (f *Floor) desk() *desk.Desk { return f.host.Desk() }

@@ -189,8 +189,11 @@ func (h *hall) thirty() gym.Class {
 	}
 	c, err := h.OpenFreeClass()
 	require.NoError(h.t, err)
+	swings := gym.Workout{Format: gym.ForTime, Reps: []int{21, 15, 9}, Cap: 600, Items: []gym.Item{{Movement: "kettlebell-swing"}, {Movement: "burpee"}}}
+	minutes := gym.Workout{Format: gym.EMOM, Seconds: 720, Items: []gym.Item{{Movement: "wall-ball", Amount: 12}, {Movement: "row-calories", Amount: 12}, {}}}
+	work := []gym.Workout{swings, minutes, swings}
 	for i, t := range h.Tracks() {
-		require.NoError(h.t, h.KeepPiece(c.ID, gym.Piece{Track: t.ID, Lift: lifts[i], Reps: reps[i],
+		require.NoError(h.t, h.KeepPiece(c.ID, gym.Piece{Track: t.ID, Lift: lifts[i], Reps: reps[i], Workout: work[i],
 			Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"}}))
 	}
 	for _, a := range h.Book().Athletes {

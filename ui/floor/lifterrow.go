@@ -39,6 +39,8 @@ type lifterRow struct {
 	picture  *kit.PlatePicture
 	change   *kit.Text
 	next     *kit.Text
+	other    *kit.Text // the other load of an open window
+	shown    string    // all the row's words, which its layout follows
 	second   *fyne.Container
 	inner    *fyne.Container
 	bar      string // of the picture as it is drawn
@@ -53,9 +55,9 @@ func newLifterRow(choose func(gym.ID)) *lifterRow {
 	r.name, r.warning = kit.NewStrong("").Shrinks(40), kit.NewMark(kit.NoShape, look.Warn, 12)
 	r.call = kit.NewMark(kit.NoShape, look.Muted, 12)
 	r.load, r.small, r.reps = kit.NewTitle(""), kit.NewHeading(""), kit.NewCaption("")
-	r.picture, r.change = kit.NewPlatePicture(108, 22), kit.NewCaption("").Shrinks(20)
-	r.next = kit.NewCaption("").Tone(look.Text)
-	first := kit.Row(look.Gap1, r.warning, kit.Fill(kit.Column(0, kit.Fill(), r.name, kit.Fill())), r.call, r.load, r.small, kit.Wide(22, r.reps))
+	r.picture, r.change = kit.NewPlatePicture(100, 22), kit.NewCaption("").Shrinks(20)
+	r.next, r.other = kit.NewCaption("").Tone(look.Text), kit.NewCaption("").Tone(look.Warn)
+	first := kit.Row(look.Gap1, r.warning, kit.Fill(kit.Column(0, kit.Fill(), r.name, kit.Fill())), r.call, r.other, r.load, r.small, kit.Wide(22, r.reps))
 	r.second = kit.Row(look.Gap2, r.picture, kit.Fill(kit.Column(0, kit.Fill(), r.change, kit.Fill())), r.next)
 	r.small.Hide()
 	r.inner = kit.Column(0, kit.Fill(first), r.second)
@@ -101,6 +103,7 @@ func (r *lifterRow) set(l desk.BoardLifter, m clock.Moment, warning string, spor
 	r.call.Set(callMark(s.Call))
 	r.sayLoad(l, s, m)
 	r.sayNext(l, s)
+	r.arrange()
 	if r.chosen != chosen || r.late != late {
 		r.chosen, r.late = chosen, late
 		r.Refresh()
@@ -129,12 +132,12 @@ func (r *lifterRow) sayLoad(l desk.BoardLifter, s desk.Shown, m clock.Moment) {
 	case l.Fault != nil:
 		r.say("–", look.Warn)
 		r.reps.SetText("")
-		r.draw("", nil, s.Now)
+		r.draw("", nil)
 		r.change.SetText("no load")
 	case !s.HasNow:
 		r.say(restWord(l, m), look.Muted)
 		r.reps.SetText("")
-		r.draw("", nil, s.Now)
+		r.draw("", nil)
 		r.change.SetText("")
 	default:
 		tone := look.Text
@@ -143,7 +146,7 @@ func (r *lifterRow) sayLoad(l desk.BoardLifter, s desk.Shown, m clock.Moment) {
 		}
 		r.say(s.Now.Likely().Digits(l.Unit), tone)
 		r.reps.SetText(times(s.Now.Reps))
-		r.draw(l.Bar, s.Now.Discs, s.Now)
+		r.draw(l.Bar, s.Now.Discs)
 		r.change.SetText(changeWords(s.Now, l))
 	}
 }
@@ -161,18 +164,13 @@ func restWord(l desk.BoardLifter, m clock.Moment) string {
 }
 
 // draw changes the picture only when the plates change.
-func (r *lifterRow) draw(bar string, discs []plates.Disc, s desk.BoardSet) {
+func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 	var drawn []kit.PlateDisc
-	first := len(discs) - len(s.On)
 	key := bar
-	for i, d := range discs {
+	for _, d := range discs {
 		p := kit.DiscOf(d.Mass, d.Unit, d.Full, r.sport)
-		p.New = i >= first && len(s.On) < len(discs)
 		drawn = append(drawn, p)
 		key += " " + p.Label
-		if p.New {
-			key += "+"
-		}
 	}
 	if key != r.drawn {
 		r.drawn = key
@@ -200,28 +198,38 @@ func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
 }
 
 func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
-	switch {
-	case s.HasNow && s.Now.State == climb.Open:
-		r.next.Say(either(l, s.Now, "or "), look.Warn)
-	case !s.HasNext:
-		r.next.Say("", look.Text)
-	case s.Next.State == climb.Open:
-		r.next.Say("next "+s.Next.Likely().Digits(l.Unit)+" "+either(l, s.Next, "or "), look.Text)
-	default:
-		r.next.Say("next "+s.Next.Likely().Digits(l.Unit), look.Text)
+	other, next := "", ""
+	if s.HasNow && s.Now.State == climb.Open {
+		other = others(l, s.Now) + " or"
 	}
+	switch {
+	case other != "" || !s.HasNext:
+	case s.Next.State == climb.Open:
+		next = "next " + others(l, s.Next) + " or " + s.Next.Likely().Digits(l.Unit)
+	default:
+		next = "next " + s.Next.Likely().Digits(l.Unit)
+	}
+	r.other.SetText(other)
+	r.next.SetText(next)
 }
 
-// either lists the loads beside the first that an open window may bring.
-func either(l desk.BoardLifter, s desk.BoardSet, before string) string {
+// others lists, lightest first, the loads beside the likely one that an open
+// window may bring.
+func others(l desk.BoardLifter, s desk.BoardSet) string {
 	var words []string
-	for _, o := range s.Either[min(1, len(s.Either)):] {
-		words = append(words, o.Load.Digits(l.Unit))
+	for i := len(s.Options) - 1; i > 0; i-- {
+		words = append(words, s.Options[i].Load.Digits(l.Unit))
 	}
-	if len(words) == 0 {
-		return ""
+	return strings.Join(words, " or ")
+}
+
+// arrange lays the row out anew when its words have changed.
+func (r *lifterRow) arrange() {
+	words := strings.Join([]string{r.name.Label(), r.load.Label(), r.reps.Label(), r.change.Label(), r.next.Label(), r.other.Label(), r.warning.Label(), r.call.Label()}, "|")
+	if words != r.shown {
+		r.shown = words
+		r.inner.Refresh()
 	}
-	return before + strings.Join(words, " or ")
 }
 
 func times(reps int) string {

@@ -39,7 +39,7 @@ func newResults(f *Floor) *results {
 	r := &results{floor: f}
 	r.list = kit.NewDataList([]kit.ListColumn{
 		{Title: "Lifter", Width: 150, Grow: 2}, {Title: "Lift", Width: 130, Grow: 1},
-		{Title: "From the climb", Width: 120}, {Title: "Logged", Width: 120}, {Title: "What it means", Width: 160, Grow: 2},
+		{Title: "From the climb", Width: 120}, {Title: "Logged", Width: 120}, {Title: "What it means", Width: 210, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(r.rows) }, Cell: r.cell})
 	r.list.Empty = "Nobody is checked in for a main lift."
 	r.list.OnCursor = func(int) { r.detail() }
@@ -47,7 +47,7 @@ func newResults(f *Floor) *results {
 	r.list.OnRune = r.typed
 	r.list.OnKey = func(key *fyne.KeyEvent) bool { return r.key(key.Name) }
 	r.second = kit.NewDataList([]kit.ListColumn{
-		{Title: "Second lift", Width: 120, Grow: 1}, {Title: "Sets", Width: 60}, {Title: "Load", Width: 100, End: true},
+		{Title: "Athlete", Width: 96, Grow: 1}, {Title: "Lift", Width: 92}, {Title: "Sets", Width: 56}, {Title: "Load", Width: 76, End: true},
 	}, kit.Rows{Len: func() int { return len(r.loads) }, Cell: r.secondCell})
 	r.second.Empty = "No track has a second lift today."
 	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("Second lift, everybody's load", kit.NewPanel(r.second))))
@@ -129,27 +129,29 @@ func verdictCell(p desk.Proposal) kit.Cell {
 	v := p.Verdict
 	percent := ""
 	if v.Percent > 0 {
-		percent = fmt.Sprintf(", %.1f %%", v.Percent)
+		percent = fmt.Sprintf("%.1f %%, ", v.Percent)
 	}
 	switch {
 	case v.Raises:
-		return kit.Cell{Text: "Record" + percent, Shape: kit.Up, Mark: look.Good}
+		return kit.Cell{Text: percent + "record", Shape: kit.Up, Mark: look.Good}
 	case v.Grade == climb.Under:
-		return kit.Cell{Text: "Under the heavy line" + percent, Shape: kit.Down, Mark: look.Warn}
+		return kit.Cell{Text: percent + "under the heavy line", Shape: kit.Down, Mark: look.Warn}
 	}
-	return kit.Cell{Text: "Heavy day" + percent, Shape: kit.Disc, Mark: look.ZoneTop}
+	return kit.Cell{Text: percent + "heavy day", Shape: kit.Disc, Mark: look.ZoneTop}
 }
 
 func (r *results) secondCell(row, column int) kit.Cell {
 	s := r.loads[row]
 	switch column {
 	case 0:
-		return kit.Cell{Text: s.Name + ", " + s.Lift}
+		return kit.Cell{Text: s.Name}
 	case 1:
+		return kit.Cell{Text: s.Lift, Tone: look.Muted}
+	case 2:
 		return kit.Cell{Text: s.Work, Tone: look.Muted}
 	}
 	if s.Load == "" {
-		return kit.Cell{Text: "no number", Tone: look.Warn}
+		return kit.Cell{Text: "none", Tone: look.Warn, Shape: kit.Warning, Mark: look.Warn}
 	}
 	return kit.Cell{Text: s.Load, Bold: true}
 }
@@ -287,9 +289,7 @@ func (r *results) typed(c rune) bool {
 	}
 	r.field.SetText(string(c))
 	r.field.Focus()
-	if e, ok := r.field.Keyboard().(fyne.Focusable); ok {
-		e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
-	}
+	r.field.Keyboard().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
 	r.weigh()
 	return true
 }

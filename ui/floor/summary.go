@@ -40,8 +40,8 @@ func newSummary(f *Floor) *summary {
 	s.again = kit.NewButton("Open it again", s.reopen).Key("A")
 	rows := kit.Column(look.Gap4, kit.Equal(look.Gap3, figures...),
 		kit.NewCard("Records", s.records), kit.NewCard("Nothing counted", s.missed), kit.NewCard("Still open", s.open),
-		kit.Row(look.Gap2, s.finish, s.again, kit.Fill()))
-	s.all = kit.Centre(960, kit.Scroll(rows))
+		kit.Row(look.Gap2, s.finish, s.again, kit.Fill()), kit.Fill())
+	s.all = kit.Column(0, kit.Fill(kit.Centre(960, rows)))
 	return s
 }
 

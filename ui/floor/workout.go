@@ -1,56 +1,114 @@
 package floor
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/clock"
+	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 	"windlass/ui/room"
 )
 
-// workout is the conditioning: its clock and what each track does.
+// workout is the conditioning: a clock for each workout of the class, and the
+// sheet on which the bouts are logged.
 type workout struct {
-	floor  *Floor
-	digits *kit.Digits
-	run    *kit.Button
-	all    fyne.CanvasObject
+	floor *Floor
+	cards []*workoutCard
+	row   *fyne.Container
+	run   *kit.Button
+	reset *kit.Button
+	sheet *boutSheet
+	empty *fyne.Container
+	full  *fyne.Container
+	all   *fyne.Container
 }
 
 func newWorkout(f *Floor) *workout {
-	w := &workout{floor: f, digits: kit.NewDigits(96)}
-	w.digits.Set("00:00", look.Text)
+	w := &workout{floor: f, row: kit.Equal(look.Gap3)}
 	w.run = kit.NewButton("Start", w.toggle).Key("Space").Primary()
-	w.all = kit.Column(look.Gap3, kit.NewCard("Conditioning", kit.Column(look.Gap3, kit.Tall(160, w.digits), w.run)), kit.Fill())
+	w.reset = kit.NewButton("Back to nothing", w.zero).Key("Z").Plain()
+	finish := kit.NewButton("Finish", f.toSummary).Key("Q")
+	w.sheet = newBoutSheet(w)
+	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.reset, w.run, finish)))
+	w.full = kit.Column(look.Gap3, kit.Tall(212, kit.Fill(w.row)), kit.Fill(w.sheet.all), bar)
+	w.empty = kit.NewEmpty("No conditioning today", "No track's plan has a conditioning part on this day. Write one in the Cycle room, or finish the class.",
+		kit.NewButton("Finish", f.toSummary).Key("Q"))
+	w.all = kit.Column(0, kit.Fill(w.full), kit.Fill(w.empty))
 	return w
 }
 
 func (w *workout) content() fyne.CanvasObject { return w.all }
 
-func (w *workout) show() {}
+func (w *workout) show() { w.sheet.list.Focus() }
 
-func (w *workout) refresh() {}
-
-func (w *workout) tick(clock.Moment) {
-	w.digits.Set(clock.Up(w.floor.class.Workout.Elapsed(w.floor.desk().Now())), look.Text)
-	if w.floor.class.Workout.Running {
-		w.run.SetLabel("Hold")
-	} else {
-		w.run.SetLabel("Start")
+func (w *workout) refresh() {
+	workouts := w.floor.board.Workouts
+	show(w.all.Objects[0], len(workouts) > 0)
+	show(w.all.Objects[1], len(workouts) == 0)
+	for len(w.cards) < len(workouts) {
+		w.cards = append(w.cards, newWorkoutCard())
 	}
+	if len(w.row.Objects) != len(workouts) {
+		w.row.Objects = nil
+		for _, c := range w.cards[:len(workouts)] {
+			w.row.Objects = append(w.row.Objects, c.all)
+		}
+		w.row.Refresh()
+	}
+	for i, b := range workouts {
+		w.cards[i].set(b)
+	}
+	w.sheet.refresh()
+	w.all.Refresh()
 }
 
-func (w *workout) toggle() {
-	verb := w.floor.desk().StartClock
-	if w.floor.class.Workout.Running {
-		verb = w.floor.desk().HoldClock
+// tick shows every workout's own face of the one clock.
+func (w *workout) tick(clock.Moment) {
+	now, run := w.floor.desk().Now(), w.floor.class.Workout
+	for i, b := range w.floor.board.Workouts {
+		if i < len(w.cards) {
+			w.cards[i].tick(b, b.At(run, now))
+		}
 	}
-	w.floor.host.Fail(verb(w.floor.id))
+	switch {
+	case !run.Started():
+		w.run.SetLabel("Start")
+	case run.Running:
+		w.run.SetLabel("Hold")
+	default:
+		w.run.SetLabel("Go on")
+	}
+	w.reset.Able(run.Started())
+}
+
+// toggle starts the clock or holds it, and turns the class to its conditioning
+// first.
+func (w *workout) toggle() {
+	f := w.floor
+	if f.class.Stage == gym.Climbing && !f.host.Fail(f.desk().StartConditioning(f.id)) {
+		return
+	}
+	verb := f.desk().StartClock
+	if f.class.Workout.Running {
+		verb = f.desk().HoldClock
+	}
+	f.host.Fail(verb(f.id))
+}
+
+func (w *workout) zero() {
+	if w.floor.class.Stage == gym.Conditioning {
+		w.floor.host.Fail(w.floor.desk().SetClock(w.floor.id, 0))
+	}
 }
 
 func (w *workout) keys() []room.Key {
-	return []room.Key{
+	return slices.Concat([]room.Key{
 		{Press: "Space", Does: "Start, hold or go on", Do: w.toggle},
-		{Press: "Q", Does: "Finish the class", Do: func() { w.floor.toSummary() }},
-	}
+		{Press: "Z", Does: "Put the clock back to nothing", Do: w.zero},
+	}, w.sheet.keys(), []room.Key{
+		{Press: "Q", Does: "Finish the class", Do: w.floor.toSummary},
+	})
 }
