@@ -18,16 +18,13 @@ func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, e
 	}
 	r := boutReader{
 		logReader: l, movements: newFinder(gym.MovementNames(book.Movements)), byKey: map[gym.MovementKey]gym.Movement{},
-		owned: book.Equipment, known: map[boutKey]bool{}, byID: map[gym.ID]gym.Bout{}, seen: map[boutKey]int{},
+		owned: book.Equipment, ledger: newLedger[boutKey](),
 	}
 	for _, m := range book.Movements {
 		r.byKey[m.Key] = m
 	}
 	for _, old := range book.Bouts {
-		r.byID[old.ID] = old
-		if old.Void == nil {
-			r.known[keyOfBout(old)] = true
-		}
+		r.ledger.enter(old.ID, keyOfBout(old), old.Void)
 	}
 	return r.p.of(ctx, l.rows, o, r.row)
 }
@@ -37,9 +34,7 @@ type boutReader struct {
 	movements finder[gym.MovementKey]
 	byKey     map[gym.MovementKey]gym.Movement
 	owned     gym.Equipment
-	known     map[boutKey]bool
-	byID      map[gym.ID]gym.Bout
-	seen      map[boutKey]int
+	ledger    ledger[boutKey]
 }
 
 // boutKey is what two bouts must differ in to be two.
@@ -75,7 +70,7 @@ var outcomes = map[string]gym.Outcome{
 func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 	l := r.line(raw)
 	b := gym.Bout{
-		ID: l.id(has(r.byID)), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
+		ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
 		Reps: l.boutReps(), Made: r.o.Now, Void: l.void(),
 	}
 	if name := l.need(colMovement, "movement"); name != "" {
@@ -93,41 +88,24 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 	if !l.faults.any() {
 		l.faults.add(l.columns.heading(colLoad), b.Valid())
 	}
-	if l.faults.any() {
+	v := same
+	if !l.faults.any() {
+		v = r.ledger.judge(l, colMovement, b.ID, keyOfBout(b), b.Void)
+	}
+	if l.faults.any() || v == same {
 		return same, nil, &l.faults
-	}
-	return r.file(l, b)
-}
-
-func (l *line) boutReps() int {
-	const most = 10_000 // the most that gym.Bout.Valid believes
-	l.need(colReps, "number of reps")
-	return l.whole(colReps, 1, most)
-}
-
-// file says whether a sound bout is new.
-func (r *boutReader) file(l *line, b gym.Bout) (verdict, []gym.Change, *faults) {
-	key := keyOfBout(b)
-	old, ours := r.byID[b.ID]
-	switch {
-	case ours && keyOfBout(old) != key:
-		l.faults.add(l.columns.heading(colID), errEdited)
-	case ours, b.Void == nil && r.known[key]:
-		return same, nil, nil
-	case b.Void == nil && r.seen[key] > 0:
-		l.faults.add(l.columns.heading(colMovement), twiceFault(r.seen[key]))
-	}
-	if l.faults.any() {
-		return same, nil, &l.faults
-	}
-	if b.Void == nil {
-		r.seen[key] = l.line
 	}
 	if b.ID == "" {
 		b.ID = r.o.NewID()
 	}
 	r.noteUnowned(l.line, b)
 	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
+}
+
+func (l *line) boutReps() int {
+	const most = 10_000 // the most that gym.Bout.Valid believes
+	l.need(colReps, "number of reps")
+	return l.whole(colReps, 1, most)
 }
 
 func (r *boutReader) noteUnowned(line int, b gym.Bout) {

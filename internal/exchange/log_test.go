@@ -92,10 +92,21 @@ func TestResultsThatAreRejected(t *testing.T) {
 func TestLoggedRowsAreNotEdited(t *testing.T) {
 	p := results(t, smallGym(), options(), "ID,Date,Athlete,Lift,Reps,Load\nr1,2026-03-02,Ann Ash,squat,1,145\n")
 	require.Len(t, p.Rejected, 1)
-	assert.Contains(t, p.Rejected[0].Reason, "void it there and add a new one")
+	assert.Contains(t, p.Rejected[0].Reason, "void it in the gym and add a new one")
 	p = bouts(t, smallGym(), options(), "ID,Date,Athlete,Movement,Load,Reps,Outcome,Workout\nb1,2026-03-02,Ann Ash,swing,24,31,held,Monday\n")
 	require.Len(t, p.Rejected, 1)
-	assert.Contains(t, p.Rejected[0].Reason, "void it there and add a new one")
+	assert.Contains(t, p.Rejected[0].Reason, "void it in the gym and add a new one")
+}
+
+// An ID that the gym does not know may stand once in a sheet.
+func TestOneIDTwiceInASheet(t *testing.T) {
+	const id = "01963c1e-0000-7000-8000-000000000001"
+	const head = "ID,Date,Athlete,Lift,Reps,Load,Void\n"
+	for _, second := range []string{"2026-03-01,Ann Ash,squat,1,101,", "2026-03-01,Ann Ash,squat,1,101,missed", "2026-03-01,Ann Ash,squat,1,100,"} {
+		p := results(t, smallGym(), options(), head+id+",2026-03-01,Ann Ash,squat,1,100,\n"+id+","+second+"\n")
+		assert.Equal(t, [5]int{2, 1, 0, 0, 1}, counts(p), second)
+		assert.Equal(t, gym.ID(id), p.Changes[0].(gym.AddResult).Result.ID)
+	}
 }
 
 func TestBouts(t *testing.T) {

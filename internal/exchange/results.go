@@ -2,7 +2,6 @@ package exchange
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -20,12 +19,9 @@ func Results(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal,
 	if err != nil {
 		return Proposal{}, err
 	}
-	r := resultReader{logReader: l, lifts: newLiftFinder(book.Lifts), known: map[resultKey]bool{}, byID: map[gym.ID]gym.Result{}, seen: map[resultKey]int{}}
+	r := resultReader{l, newLiftFinder(book.Lifts), newLedger[resultKey]()}
 	for _, old := range book.Results {
-		r.byID[old.ID] = old
-		if old.Void == nil {
-			r.known[keyOfResult(old)] = true
-		}
+		r.ledger.enter(old.ID, keyOfResult(old), old.Void)
 	}
 	return r.p.of(ctx, l.rows, o, r.row)
 }
@@ -74,19 +70,10 @@ func (r *logReader) athlete(l *line) gym.ID {
 	return id
 }
 
-// twiceFault is what becomes of a row that is the same as one before it.
-func twiceFault(line int) error {
-	return fmt.Errorf("it is the same as line %d; take one out", line)
-}
-
-var errEdited = errors.New("the gym has a row with this ID that says something else; a logged row is never edited: void it there and add a new one")
-
 type resultReader struct {
 	*logReader
-	lifts *liftFinder
-	known map[resultKey]bool
-	byID  map[gym.ID]gym.Result
-	seen  map[resultKey]int
+	lifts  *liftFinder
+	ledger ledger[resultKey]
 }
 
 // resultKey is what two results must differ in to be two.
@@ -106,7 +93,7 @@ func keyOfResult(r gym.Result) resultKey {
 
 func (r *resultReader) row(raw row) (verdict, []gym.Change, *faults) {
 	l := r.line(raw)
-	result := gym.Result{ID: l.id(has(r.byID)), Athlete: r.athlete(l), On: l.needDate(), Source: l.source(), Made: r.o.Now, Void: l.void()}
+	result := gym.Result{ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Source: l.source(), Made: r.o.Now, Void: l.void()}
 	if name := l.need(colLift, "lift"); name != "" {
 		lift, err := r.lifts.lift(name)
 		l.faults.add(l.columns.heading(colLift), err)
@@ -116,29 +103,12 @@ func (r *resultReader) row(raw row) (verdict, []gym.Change, *faults) {
 	if !l.faults.any() {
 		l.faults.add(l.columns.heading(colLoad), result.Valid())
 	}
-	if l.faults.any() {
+	v := same
+	if !l.faults.any() {
+		v = r.ledger.judge(l, colLift, result.ID, keyOfResult(result), result.Void)
+	}
+	if l.faults.any() || v == same {
 		return same, nil, &l.faults
-	}
-	return r.file(l, result)
-}
-
-// file says whether a sound result is new.
-func (r *resultReader) file(l *line, result gym.Result) (verdict, []gym.Change, *faults) {
-	key := keyOfResult(result)
-	old, ours := r.byID[result.ID]
-	switch {
-	case ours && keyOfResult(old) != key:
-		l.faults.add(l.columns.heading(colID), errEdited)
-	case ours, result.Void == nil && r.known[key]:
-		return same, nil, nil
-	case result.Void == nil && r.seen[key] > 0:
-		l.faults.add(l.columns.heading(colLift), twiceFault(r.seen[key]))
-	}
-	if l.faults.any() {
-		return same, nil, &l.faults
-	}
-	if result.Void == nil {
-		r.seen[key] = l.line
 	}
 	if result.ID == "" {
 		result.ID = r.o.NewID()
