@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"flag"
+	"fmt"
 	"os"
 
 	"windlass/internal/demo"
@@ -44,14 +45,21 @@ func demoCommand(f *flag.FlagSet) run {
 	}
 }
 
-// createWith makes a new gym's file that says all of the changes, or none.
+// createWith makes a new gym's file that says all of the changes. It takes its
+// name only when it is whole, so that a program killed on the way leaves none.
 func createWith(ctx context.Context, path string, changes []gym.Change) error {
-	file, err := store.Create(ctx, path)
-	if err != nil {
-		return err
+	if _, err := os.Lstat(path); err == nil {
+		return fmt.Errorf("make the demo gym in %q: %w; choose another name", path, store.ErrExists)
 	}
-	if err := errors.Join(file.Write(ctx, changes...), file.Close()); err != nil {
-		return errors.Join(err, os.Remove(path))
-	}
-	return nil
+	return inScratch(func(scratch string) error {
+		file, err := store.Create(ctx, scratch)
+		if err != nil {
+			return err
+		}
+		if err := file.Write(ctx, changes...); err != nil {
+			return errors.Join(err, file.Close())
+		}
+		_, err = file.Backup(ctx, path)
+		return errors.Join(err, file.Close())
+	})
 }

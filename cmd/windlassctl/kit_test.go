@@ -19,6 +19,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"windlass/internal/store"
 )
 
 // now is a Thursday on which the demo gym's tracks lift.
@@ -74,6 +76,15 @@ var demoFile = sync.OnceValues(func() ([]byte, error) {
 	app := App{Out: &bytes.Buffer{}, Err: &bytes.Buffer{}, Now: func() time.Time { return now }}
 	if status := app.Run(context.Background(), []string{"-db", path, "demo", "-seed", "1"}); status != done {
 		return nil, fmt.Errorf("demo gym: status %d: %s", status, app.Err)
+	}
+	// Once opened by a writer, it is in the mode in which it is written: what a
+	// refused command leaves can be compared byte by byte.
+	opened, err := store.Open(context.Background(), path)
+	if err != nil {
+		return nil, err
+	}
+	if err := opened.Close(); err != nil {
+		return nil, err
 	}
 	return os.ReadFile(path)
 })
