@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"windlass/ui/floor"
+	"windlass/ui/gymroom"
 	"windlass/ui/handouts"
 	"windlass/ui/room"
 	"windlass/ui/today"
@@ -21,6 +22,7 @@ var makers = []maker{
 	{room.Today, today.New},
 	{room.Floor, floor.New},
 	{room.Handouts, handouts.New},
+	{room.Gym, gymroom.New},
 }
 
 // roomKey is the key that leads to the room at a place of the rail.

@@ -9,14 +9,6 @@ import (
 	"windlass/internal/gym"
 )
 
-// KeepSettings keeps the coach's choices for the whole gym.
-func (d *Desk) KeepSettings(s gym.Settings) error {
-	if err := s.Valid(); err != nil {
-		return err
-	}
-	return d.do("change settings", gym.PutSettings{Settings: s})
-}
-
 // KeepEquipment keeps what the gym owns. A stock or bar that cannot be is
 // refused, and so is a station whose bar the gym does not own.
 func (d *Desk) KeepEquipment(e gym.Equipment) error {

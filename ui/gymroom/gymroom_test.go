@@ -1,0 +1,56 @@
+package gymroom_test
+
+import (
+	"flag"
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
+
+	"windlass/ui/gymroom"
+	"windlass/ui/look"
+	"windlass/ui/uitest"
+)
+
+var pictures = flag.String("pictures", "", "keep pictures of the room in a folder")
+
+// stage is what the window leaves a room of 1440 × 900.
+var stage = fyne.NewSize(1240, 860)
+
+func open(t *testing.T, section string) *uitest.Host {
+	t.Helper()
+	d, _ := uitest.DemoDesk(t)
+	h := uitest.Stage(t, d, look.Dark(), stage, gymroom.New)
+	if section != "" {
+		uitest.Tap(t, h.On, section)
+	}
+	return h
+}
+
+func picture(t *testing.T, h *uitest.Host, name string) {
+	t.Helper()
+	assert.Empty(t, uitest.Overflows(h.On), name)
+	if *pictures != "" {
+		uitest.Snapshot(t, h.On, filepath.Join(*pictures, name+".png"))
+	}
+}
+
+func TestSettingsAreKeptAtOnceAndRefusedInPlace(t *testing.T) {
+	h := open(t, "")
+	picture(t, h, "gym-dark")
+	uitest.Fill(t, h.On, "Name", "Rope and Anchor")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.Equal(t, "Rope and Anchor", h.Desk().Settings().Name)
+	uitest.Fill(t, h.On, "Name", "")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "Could not keep settings: the gym has no name. Write one.")
+	assert.Equal(t, "Rope and Anchor", h.Desk().Settings().Name, "nothing was changed")
+	uitest.Fill(t, h.On, "How sure a conditioning load has to be", "80")
+	uitest.Fill(t, h.On, "Metres from the wall to its farthest reader", "a few")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.InDelta(t, 0.8, h.Desk().Settings().Confidence, 1e-9, "going on keeps it")
+	uitest.See(t, h.On, "it is not a number", "80 %")
+	h.Press(t, "L")
+	assert.False(t, h.Desk().Settings().Dark)
+}
