@@ -189,17 +189,24 @@ func (h *hall) thirty() gym.Class {
 	}
 	c, err := h.OpenFreeClass()
 	require.NoError(h.t, err)
-	swings := gym.Workout{Format: gym.ForTime, Reps: []int{21, 15, 9}, Cap: 600, Items: []gym.Item{{Movement: "kettlebell-swing"}, {Movement: "burpee"}}}
-	minutes := gym.Workout{Format: gym.EMOM, Seconds: 720, Items: []gym.Item{{Movement: "wall-ball", Amount: 12}, {Movement: "row-calories", Amount: 12}, {}}}
-	work := []gym.Workout{swings, minutes, swings}
-	for i, t := range h.Tracks() {
-		require.NoError(h.t, h.KeepPiece(c.ID, gym.Piece{Track: t.ID, Lift: lifts[i], Reps: reps[i], Workout: work[i],
-			Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"}}))
-	}
+	h.pieces(c.ID)
 	for _, a := range h.Book().Athletes {
 		require.NoError(h.t, h.CheckIn(c.ID, a.ID))
 	}
 	require.NoError(h.t, h.ShareStations(c.ID))
 	c, _ = h.Class(c.ID)
 	return c
+}
+
+// pieces is what the three tracks do.
+func (h *hall) pieces(class gym.ID) {
+	h.t.Helper()
+	lifts, reps := []gym.LiftKey{"back-squat", "clean", "deadlift"}, []int{3, 1, 5}
+	swings := gym.Workout{Format: gym.ForTime, Reps: []int{21, 15, 9}, Cap: 600, Items: []gym.Item{{Movement: "kettlebell-swing"}, {Movement: "burpee"}}}
+	minutes := gym.Workout{Format: gym.EMOM, Seconds: 720, Items: []gym.Item{{Movement: "wall-ball", Amount: 12}, {Movement: "row-calories", Amount: 12}, {}}}
+	work := []gym.Workout{swings, minutes, swings}
+	for i, t := range h.Tracks() {
+		require.NoError(h.t, h.KeepPiece(class, gym.Piece{Track: t.ID, Lift: lifts[i], Reps: reps[i], Workout: work[i],
+			Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"}}))
+	}
 }

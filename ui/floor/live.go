@@ -111,16 +111,19 @@ func (l *live) card(i int) *stationCard {
 	return l.cards[i]
 }
 
-// follow chooses the next lifter who owes a call while the chosen one owes none.
+// follow chooses the next lifter who owes a call while the chosen one owes none;
+// a late call comes before one that still has time.
 func (l *live) follow(m clock.Moment) {
+	queue := l.floor.board.Queue(m)
 	if row, ok := l.floor.board.Lifter(l.chosen); ok {
-		if _, owes := l.floor.board.Owes(row, m); owes || !m.Started {
+		owed, owes := l.floor.board.Owes(row, m)
+		if len(queue) == 0 || owes && owed.Late == queue[0].Late {
 			return
 		}
 	}
 	if next, ok := l.floor.board.NextCall(m, l.chosen); ok {
 		l.chosen = next
-	} else if all := l.floor.board.Lifters(); len(all) > 0 && l.chosen == "" {
+	} else if all := l.floor.board.Lifters(); len(all) > 0 {
 		l.chosen = all[0].Athlete
 	}
 }

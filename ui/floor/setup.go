@@ -44,6 +44,7 @@ func (s *setUp) content() fyne.CanvasObject { return s.all }
 func (s *setUp) tick(clock.Moment) {}
 
 func (s *setUp) show() {
+	s.here.search.SetText("")
 	s.here.search.Focus()
 	s.here.follow(s.here.list.Cursor())
 }
@@ -75,7 +76,7 @@ func (s *setUp) flip(athlete gym.ID, here bool) {
 		s.floor.did(s.floor.desk().CheckOut(s.floor.id, athlete), a.Name+" is not here.")
 		return
 	}
-	if s.floor.did(s.floor.desk().CheckIn(s.floor.id, athlete), a.Name+" is here.") {
+	if s.floor.host.Fail(s.floor.desk().CheckIn(s.floor.id, athlete)) {
 		s.floor.host.Say(s.welcome(athlete), true)
 	}
 }
