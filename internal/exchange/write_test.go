@@ -123,6 +123,44 @@ func csvOf(rt require.TestingT, t *testing.T, tables []Table, name string) *File
 	return f
 }
 
+// Where two have one name, their IDs stand in its place.
+func TestSharedNamesComeBack(t *testing.T) {
+	book := smallGym()
+	book.Athletes = append(book.Athletes, athlete("ann2", "ANN ash"))
+	book.Lifts[1].Name = "back-squat" // reads like the other one's key
+	book.Results = append(book.Results, gym.Result{ID: "r2", Athlete: "ann2", Lift: "bench-press", Reps: 3, Load: kg(60), Unit: mass.KG, On: today, Source: gym.Tested})
+	tables := Tables(book, today)
+	for name, read := range map[string]func(context.Context, *File, *gym.Book, Options) (Proposal, error){"athletes": Roster, "results": Results} {
+		p, err := read(t.Context(), csvOf(t, t, tables, name), book, options())
+		require.NoError(t, err)
+		assert.Empty(t, p.Rejected, name)
+		assert.Empty(t, p.Changes, name)
+	}
+}
+
+// The track of a day is that of the latest move until then.
+func TestTracksInTheTableOfAthletes(t *testing.T) {
+	book := smallGym()
+	move := func(track gym.ID, ago int, made time.Time) gym.TrackMove {
+		return gym.TrackMove{Athlete: "ann", Track: track, From: today.Add(-ago), Made: made}
+	}
+	for _, c := range []struct {
+		moves []gym.TrackMove
+		want  string
+	}{
+		{nil, ""},
+		{[]gym.TrackMove{move("t1", 30, now), move("t2", 9, now), move("t1", 20, now)}, "Strongman"},
+		{[]gym.TrackMove{move("t1", 30, now), move("t2", -1, now)}, "Powerlifting"},      // tomorrow is not yet
+		{[]gym.TrackMove{move("t1", 0, now.Add(1)), move("t2", 0, now)}, "Powerlifting"}, // the later word of one day
+		{[]gym.TrackMove{move("t1", 30, now), move("", 9, now)}, ""},
+	} {
+		book.Moves = c.moves
+		table := Tables(book, today)[0]
+		require.Equal(t, "Track", table.Header[5])
+		assert.Equal(t, c.want, table.Rows[0][5])
+	}
+}
+
 // In another gym's file the same tables make the same athletes, results and bouts.
 func TestReadingInElsewhere(t *testing.T) {
 	book := smallGym()

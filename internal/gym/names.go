@@ -19,6 +19,7 @@ var (
 type Names[K ~string] struct {
 	noun    string
 	fold    func(string) string
+	keys    map[K]bool
 	names   map[string][]K // by what fold makes of them
 	others  map[string][]K // aliases and keys, asked when no name matches
 	nearest []string       // the names as they are written, for suggestions
@@ -64,11 +65,12 @@ func MovementNames(movements []Movement) *Names[MovementKey] {
 }
 
 func newNames[K ~string](noun string, fold func(string) string, size int) *Names[K] {
-	return &Names[K]{noun: noun, fold: fold, names: make(map[string][]K, size), others: make(map[string][]K, size)}
+	return &Names[K]{noun: noun, fold: fold, keys: make(map[K]bool, size), names: make(map[string][]K, size), others: make(map[string][]K, size)}
 }
 
 // Add makes a name, and the key itself, mean a key.
 func (n *Names[K]) Add(name string, key K) {
+	n.keys[key] = true
 	insert(n.names, n.fold(name), key)
 	n.addOther(string(key), key)
 	n.nearest = append(n.nearest, name)
@@ -95,9 +97,12 @@ func (n *Names[K]) Find(name string) (K, error) {
 	return "", fmt.Errorf("find %s %q: %w: %s; write one of these instead", n.noun, name, ErrAmbiguousName, list(keys))
 }
 
-// Keys returns all that a name could mean. A name that is somebody's own comes
-// before an alias or a key that looks the same.
+// Keys returns all that a name could mean. A key to the letter means itself; then
+// a name comes before an alias or a key that looks the same.
 func (n *Names[K]) Keys(name string) []K {
+	if key := K(strings.TrimSpace(name)); n.keys[key] {
+		return []K{key}
+	}
 	folded := n.fold(name)
 	if keys := n.names[folded]; len(keys) > 0 {
 		return keys

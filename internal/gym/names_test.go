@@ -61,7 +61,13 @@ func TestLiftNames(t *testing.T) {
 		require.NoError(t, err, c.name)
 		assert.Equal(t, c.want, got, c.name)
 	}
-	_, err := n.Find("bak squat")
+	n.Add("BACK SQUAT", "my-squat") // spelt like another: the keys still tell them apart
+	_, err := n.Find("Back squat")
+	require.ErrorIs(t, err, ErrAmbiguousName)
+	got, err := n.Find("back-squat")
+	require.NoError(t, err)
+	assert.Equal(t, LiftKey("back-squat"), got)
+	_, err = n.Find("bak squat")
 	assert.ErrorContains(t, err, "nearest: Back squat")
 }
 
