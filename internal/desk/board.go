@@ -70,7 +70,7 @@ func (b Board) At(now time.Time) clock.Moment { return clock.Climb(b.Class.Climb
 type Boards struct {
 	book   *gym.Book
 	loads  map[string]*plates.Loads
-	stacks map[string][]plates.Step // by bar and loads, see [Boards.sequence]
+	stacks map[string][]plates.Step // see [Boards.sequence]
 }
 
 // NewBoards returns what draws up boards from a book, which may be the partial
@@ -97,13 +97,17 @@ func (bs *Boards) Board(c gym.Class) Board {
 	for i := range b.Stations {
 		bs.settle(&b.Stations[i])
 	}
+	heaps := bs.heaps(b.Stations)
+	for i, s := range b.Stations {
+		bs.stack(s.Lifters, heaps[i])
+	}
 	for i := range b.Bench {
-		bs.stack(b.Bench[i : i+1])
+		bs.stack(b.Bench[i:i+1], heap{})
 	}
 	return b
 }
 
-// settle puts the lifters of a station in order, with their bar and its plates.
+// settle puts the lifters of a station in order, at the bar that they share.
 func (bs *Boards) settle(s *BoardStation) {
 	if len(s.Lifters) == 0 {
 		return
@@ -112,7 +116,6 @@ func (bs *Boards) settle(s *BoardStation) {
 	if name := bs.barName(s.Lifters[0].Bar); name != "" {
 		s.Bar = name
 	}
-	bs.stack(s.Lifters)
 }
 
 func (bs *Boards) barName(key string) string {

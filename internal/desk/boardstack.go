@@ -34,22 +34,22 @@ func likely(s climb.Step) mass.Mass {
 	return s.Load
 }
 
-// stack chooses the discs of every set at one station, in lifting order, so that
-// the fewest plates are moved.
-func (bs *Boards) stack(lifters []BoardLifter) {
+// stack chooses the discs of every set at one station, in lifting order, from the
+// station's heap and so that the fewest plates are moved.
+func (bs *Boards) stack(lifters []BoardLifter, h heap) {
 	if len(lifters) == 0 || lifters[0].Bar == "" {
 		return
 	}
-	loads, err := bs.loadsOf(lifters[0].Bar)
+	sets, targets := inTurn(lifters)
+	loads, key, err := bs.from(lifters[0].Bar, h, targets)
 	if err != nil {
 		return // each lifter of the station carries the fault
 	}
 	if lifters[0].floor {
 		loads = loads.FromFloor()
 	}
-	sets, targets := inTurn(lifters)
 	var on []plates.Disc
-	for i, step := range bs.sequence(lifters[0], loads, targets) {
+	for i, step := range bs.sequence(lifters[0], key, loads, targets) {
 		sets[i].Discs, sets[i].Blocks = step.PerSide, step.Blocks
 		sets[i].Off, sets[i].On = change(on, step.PerSide)
 		on = step.PerSide
@@ -83,8 +83,8 @@ const keptStacks = 2000
 
 // sequence is the discs of a queue, worked out once: a call changes one station
 // of many.
-func (bs *Boards) sequence(first BoardLifter, loads *plates.Loads, targets []mass.Mass) []plates.Step {
-	key := fmt.Sprint(first.Bar, first.floor, targets)
+func (bs *Boards) sequence(first BoardLifter, heap string, loads *plates.Loads, targets []mass.Mass) []plates.Step {
+	key := fmt.Sprint(first.Bar, first.floor, heap, targets)
 	if steps, ok := bs.stacks[key]; ok {
 		return steps
 	}

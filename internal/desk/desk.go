@@ -43,6 +43,7 @@ type Desk struct {
 	redo      []step
 	listeners []func(Topic)
 	watch     watch
+	boards    *Boards // nil until somebody asks
 }
 
 // Open reads the whole file. now tells the time and random gives the bytes of
@@ -106,7 +107,6 @@ func (d *Desk) make(ctx context.Context, changes []gym.Change) (step, error) {
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)
 	d.tiers.heed(changes)
-	d.tiers.heed(changes)
 	topic := topicOf(changes)
 	d.forget(topic)
 	for _, f := range d.listeners {
@@ -118,7 +118,7 @@ func (d *Desk) make(ctx context.Context, changes []gym.Change) (step, error) {
 // forget drops what was worked out from rows that have changed.
 func (d *Desk) forget(about Topic) {
 	if about&AboutEquipment != 0 {
-		d.loads = nil
+		d.loads, d.boards = nil, nil
 	}
 	if about&(AboutResults|AboutCatalogue) != 0 {
 		d.best = nil

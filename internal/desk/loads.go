@@ -27,6 +27,15 @@ func (d *Desk) Loads(bar string) (*plates.Loads, error) {
 	return l, nil
 }
 
+// Boards returns what draws up the boards of classes, the same until the equipment
+// changes.
+func (d *Desk) Boards() *Boards {
+	if d.boards == nil {
+		d.boards = NewBoards(&d.book)
+	}
+	return d.boards
+}
+
 func loadsOfBar(e gym.Equipment, bar string) (*plates.Loads, error) {
 	b, ok := e.Bar(bar)
 	if !ok {

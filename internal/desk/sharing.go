@@ -7,7 +7,6 @@ import (
 
 	"windlass/internal/climb"
 	"windlass/internal/gym"
-	"windlass/internal/plates"
 	"windlass/internal/station"
 )
 
@@ -45,7 +44,7 @@ func (d *Desk) Sharing(c gym.Class) Sharing {
 	sharing := Sharing{Moves: plan.Moves}
 	sharing.Notes = append(sharing.Notes, s.standing(plan)...)
 	sharing.Notes = append(sharing.Notes, d.late(c, s, plan)...)
-	sharing.Notes = append(sharing.Notes, s.short(plan)...)
+	sharing.Notes = append(sharing.Notes, d.short(c)...)
 	return sharing
 }
 
@@ -190,34 +189,12 @@ func (s seating) names(lifters []int) string {
 	return strings.Join(names, ", ")
 }
 
-// short says which plates run out. The same loads out of other plates are no
-// trouble; else it names the cheapest way that the coach has.
-func (s seating) short(plan station.Plan) []SharingNote {
+// short says which plates run out, and what way the coach has.
+func (d *Desk) short(c gym.Class) []SharingNote {
+	boards := d.Boards()
 	var notes []SharingNote
-	for _, c := range s.solver.Clashes(plan) {
-		text := fmt.Sprintf("At rung %d all stations together want %d pairs of %s; the gym has %d.", c.Window+1, c.Need, c.Disc, c.Have)
-		if slices.ContainsFunc(notes, func(n SharingNote) bool { return strings.HasPrefix(n.Text, text) }) {
-			continue
-		}
-		notes = append(notes, SharingNote{Text: text + " " + s.wayOut(c)})
+	for _, clash := range boards.Clashes(boards.Board(c)) {
+		notes = append(notes, SharingNote{Text: clash.Text(), Aside: clash.Restack})
 	}
 	return notes
-}
-
-func (s seating) wayOut(c station.Clash) string {
-	way := c.Ways[0]
-	var at []string
-	for _, i := range way.Bars {
-		at = append(at, s.stations[i].Name)
-	}
-	names := strings.Join(at, " and ")
-	switch way.Out {
-	case plates.Restack:
-		return "Other plates make the same loads."
-	case plates.Swap:
-		return names + " take each other's turn."
-	case plates.Reload:
-		return names + " take the next load the plates allow."
-	}
-	return names + " wait until the others have lifted."
 }

@@ -49,12 +49,11 @@ var stepOf = map[gym.Stage]int{
 
 // Floor is the room.
 type Floor struct {
-	host   room.Host
-	id     gym.ID    // of the class on the floor; empty for none
-	class  gym.Class // as it stands on the desk
-	boards *desk.Boards
-	board  desk.Board
-	seen   bool // a class that was running was greeted
+	host  room.Host
+	id    gym.ID    // of the class on the floor; empty for none
+	class gym.Class // as it stands on the desk
+	board desk.Board
+	seen  bool // a class that was running was greeted
 
 	chooser *chooser
 	title   *kit.Text
@@ -137,10 +136,7 @@ func (f *Floor) turn(step int) {
 }
 
 // Refresh implements room.Room.
-func (f *Floor) Refresh(about desk.Topic) {
-	if about&(desk.AboutEquipment|desk.AboutCatalogue|desk.AboutSettings) != 0 {
-		f.boards = nil
-	}
+func (f *Floor) Refresh(desk.Topic) {
 	if f.id == "" {
 		f.chooser.refresh()
 		return
@@ -157,11 +153,8 @@ func (f *Floor) Refresh(about desk.Topic) {
 
 // read takes the class and its board from the desk.
 func (f *Floor) read() {
-	if f.boards == nil {
-		f.boards = desk.NewBoards(f.desk().Book())
-	}
 	f.class, _ = f.desk().Class(f.id)
-	f.board = f.boards.Board(f.class)
+	f.board = f.desk().Boards().Board(f.class)
 	f.title.SetText(fmt.Sprintf("%s, %s", f.class.Name, f.class.At))
 }
 
