@@ -7,6 +7,7 @@ import (
 	"windlass/ui/gymroom"
 	"windlass/ui/handouts"
 	"windlass/ui/room"
+	"windlass/ui/roster"
 	"windlass/ui/today"
 )
 
@@ -20,6 +21,7 @@ type maker struct {
 // out of the program, delete its line and its folder.
 var makers = []maker{
 	{room.Today, today.New},
+	{room.Roster, roster.New},
 	{room.Floor, floor.New},
 	{room.Handouts, handouts.New},
 	{room.Gym, gymroom.New},

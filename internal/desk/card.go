@@ -98,14 +98,18 @@ func (d *Desk) cardLift(a gym.Athlete, lift gym.Lift, counts []int) CardLift {
 
 func byLoad(l gym.Lift) bool { return l.Measure == gym.ByLoad || l.Measure == "" }
 
-// Raise logs what a record for more reps proves for fewer.
-func (d *Desk) Raise(r repmax.Raise) error {
-	row := r.Row()
-	row.ID, row.Made = d.NewID(), d.now()
-	if err := row.Valid(); err != nil {
-		return err
+// Raise logs what records for more reps prove for fewer, in one step.
+func (d *Desk) Raise(raises ...repmax.Raise) error {
+	var changes []gym.Change
+	for _, r := range raises {
+		row := r.Row()
+		row.ID, row.Made = d.NewID(), d.now()
+		if err := row.Valid(); err != nil {
+			return err
+		}
+		changes = append(changes, gym.AddResult{Result: row})
 	}
-	return d.do(fmt.Sprintf("raise the %dRM of %s", row.Reps, d.liftName(row.Lift)), gym.AddResult{Result: row})
+	return d.do("raise "+count(len(raises), "record"), changes...)
 }
 
 // Reading is what an entry means, before it is logged.

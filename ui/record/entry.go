@@ -1,0 +1,102 @@
+package record
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/day"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// entry is the line that logs a result, with what it would mean under it.
+type entry struct {
+	of      *lifts
+	content fyne.CanvasObject
+	effort  *kit.Field
+	source  *kit.Segmented
+	on      *kit.Field
+	log     *kit.Button
+	reading *kit.Text
+	athlete gym.Athlete
+	lift    gym.Lift
+}
+
+func newEntry(l *lifts) *entry {
+	e := &entry{of: l, reading: kit.NewBody("").Shrinks(80)}
+	e.effort = kit.NewField("New result: reps x load").Hint("5x142.5").Least(132)
+	e.effort.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.keep() })
+	e.source = kit.NewSegmented([]string{"tested", "reported"}, 0, nil)
+	e.on = kit.NewField("On").Least(112)
+	e.on.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.keep() })
+	e.log = kit.NewButton("Log", e.keep).Key("Enter")
+	e.content = kit.Column(0,
+		kit.Row(look.Gap2, kit.Fill(e.effort), e.source, e.on, e.log),
+		kit.Row(0, kit.Fill(e.reading)))
+	return e
+}
+
+func (e *entry) focus() { e.effort.Focus() }
+
+func (e *entry) clear() {
+	e.effort.SetText("")
+	e.on.SetText("")
+}
+
+func (e *entry) show(a gym.Athlete, l gym.Lift) {
+	e.athlete, e.lift = a, l
+	if strings.TrimSpace(e.on.Text()) == "" {
+		e.on.SetText(e.of.of.host.Desk().Today().String())
+	}
+	e.log.Able(l.Key != "")
+	e.read()
+}
+
+// asked is the entry as it stands in the fields.
+func (e *entry) asked() (desk.Entry, error) {
+	on, err := day.Parse(strings.TrimSpace(e.on.Text()))
+	sources := []gym.Source{gym.Tested, gym.Reported}
+	return desk.Entry{Athlete: e.athlete.ID, Lift: e.lift.Key, Text: e.effort.Text(), On: on, Source: sources[e.source.Chosen()]}, err
+}
+
+// read says what the entry would mean, without logging it.
+func (e *entry) read() {
+	if strings.TrimSpace(e.effort.Text()) == "" {
+		e.reading.Say("Write reps and load, as in 5x142.5 or 3x225lb; F2 brings you here.", look.Muted)
+		return
+	}
+	asked, err := e.asked()
+	if err != nil {
+		e.reading.Say(kit.Sentence(err), look.Warn)
+		return
+	}
+	r, err := e.of.of.host.Desk().ReadEntry(asked)
+	switch {
+	case err != nil:
+		e.reading.Say(kit.Sentence(err), look.Warn)
+	case r.Raises:
+		e.reading.Say(r.Says, look.Good)
+	default:
+		e.reading.Say(r.Says, look.Text)
+	}
+}
+
+// keep logs the entry.
+func (e *entry) keep() {
+	asked, err := e.asked()
+	if err == nil {
+		_, err = e.of.of.host.Desk().EnterResult(asked)
+	}
+	if err != nil {
+		e.effort.SetFault(kit.Sentence(err))
+		e.reading.Say(kit.Sentence(err), look.Bad)
+		return
+	}
+	said := e.lift.Name + " " + strings.TrimSpace(asked.Text) + " logged for " + e.athlete.Name + "."
+	e.effort.SetText("")
+	e.of.of.host.Say(said, true)
+	e.effort.Focus()
+}

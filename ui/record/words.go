@@ -1,0 +1,54 @@
+package record
+
+import (
+	"fmt"
+
+	"windlass/internal/gym"
+	"windlass/internal/repmax"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+func plural(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
+}
+
+// sourceMark is the shape that stands beside every number of the card.
+func sourceMark(s gym.Source) (kit.Shape, look.Meaning) {
+	switch s {
+	case gym.Tested:
+		return kit.Disc, look.Accent
+	case gym.Reported:
+		return kit.Ring, look.Text
+	case gym.Estimate:
+		return kit.Diamond, look.Muted
+	}
+	return kit.NoShape, look.Muted
+}
+
+// sourceWords says where a number comes from, with its day.
+func sourceWords(e repmax.Entry) string {
+	switch e.Source {
+	case gym.Estimate:
+		return fmt.Sprintf("estimate from the %dRM", e.From)
+	case gym.Tested, gym.Reported:
+		return string(e.Source) + " " + e.On.Time().Format("2 Jan 2006")
+	}
+	return "not known"
+}
+
+// outcomeMark is the shape of an outcome.
+func outcomeMark(o gym.Outcome) (kit.Shape, look.Meaning) {
+	switch o {
+	case gym.Held:
+		return kit.Tick, look.Good
+	case gym.Slowed:
+		return kit.Half, look.Warn
+	case gym.Stopped:
+		return kit.Cross, look.Bad
+	}
+	return kit.NoShape, look.Muted
+}

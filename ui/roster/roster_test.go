@@ -1,0 +1,204 @@
+package roster_test
+
+import (
+	"flag"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"windlass/internal/gym"
+	"windlass/ui/look"
+	"windlass/ui/roster"
+	"windlass/ui/uitest"
+)
+
+var pictures = flag.String("pictures", "", "keep pictures of the room in a folder")
+
+// stage is what the window leaves a room of 1440 × 900.
+var stage = fyne.NewSize(1240, 860)
+
+func open(t *testing.T, p look.Palette) *uitest.Host {
+	t.Helper()
+	d, _ := uitest.DemoDesk(t)
+	return uitest.Stage(t, d, p, stage, roster.New)
+}
+
+func snapshot(t *testing.T, h *uitest.Host, name string) {
+	t.Helper()
+	if *pictures != "" {
+		uitest.Snapshot(t, h.On, filepath.Join(*pictures, "roster-"+name+".png"))
+	}
+}
+
+func TestRosterShowsEverybodyAndTheChosenRecord(t *testing.T) {
+	for name, p := range map[string]look.Palette{"dark": look.Dark(), "light": look.Light()} {
+		h := open(t, p)
+		uitest.See(t, h.On, "Ansa Kivelo", "Powerlifting", "Active 34", "5 rep max")
+		snapshot(t, h, name)
+	}
+}
+
+func TestTypingSearches(t *testing.T) {
+	h := open(t, look.Dark())
+	uitest.Type(t, h.On, "wen")
+	assert.Equal(t, 3, strings.Count(strings.Join(uitest.Read(h.On), "|"), "Wen Liangshu"), "in the table, under it and over the record")
+	uitest.NotSee(t, h.On, "Ansa Kivelo")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Type(t, h.On, "x")
+	uitest.See(t, h.On, "Nobody fits.")
+	uitest.Key(t, h.On, fyne.KeyEscape)
+	uitest.See(t, h.On, "Ansa Kivelo")
+}
+
+func TestResultIsReadThenLoggedThenTakenBack(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	before, _ := h.Desk().Record(a.ID, "back-squat", 5)
+	h.Press(t, "F2")
+	uitest.Type(t, h.On, "5x300")
+	uitest.See(t, h.On, "5 reps with 300 kg: a new 5RM")
+	snapshot(t, h, "entry")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	after, _ := h.Desk().Record(a.ID, "back-squat", 5)
+	assert.Equal(t, "300 kg", after.Load.String())
+	assert.Contains(t, h.Said[len(h.Said)-1], "Back squat 5x300 logged for Bram Oostling")
+	uitest.See(t, h.On, "300 kg", "is proof for")
+	uitest.Tap(t, h.On, "Raise it")
+	three, _ := h.Desk().Record(a.ID, "back-squat", 3)
+	assert.Equal(t, "300 kg", three.Load.String())
+	for range 2 {
+		_, err := h.Desk().Undo()
+		require.NoError(t, err)
+	}
+	back, _ := h.Desk().Record(a.ID, "back-squat", 5)
+	assert.Equal(t, before.Load, back.Load)
+	uitest.NotSee(t, h.On, "is proof for")
+}
+
+func TestNonsenseIsRefusedInPlace(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	n := len(h.Desk().Results(a.ID))
+	h.Press(t, "F2")
+	uitest.Type(t, h.On, "lots")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, `Could not read "lots"`)
+	assert.Len(t, h.Desk().Results(a.ID), n)
+}
+
+func TestResultIsVoidedWithAReason(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	h.Press(t, "F9")
+	h.Press(t, "Del")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "Write a word or two")
+	uitest.Fill(t, h.On, "Why", "wrong bar")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "void: wrong bar")
+	voided := h.Desk().History(a.ID, "back-squat")[0]
+	require.NotNil(t, voided.Void)
+	assert.Equal(t, "wrong bar", voided.Void.Reason)
+	snapshot(t, h, "history")
+}
+
+// one brings an athlete under the cursor.
+func one(t *testing.T, h *uitest.Host, name string) gym.Athlete {
+	t.Helper()
+	for _, a := range h.Desk().Book().Athletes {
+		if a.Name == name {
+			h.Room.Show(a.ID)
+			uitest.See(t, h.On, name)
+			return a
+		}
+	}
+	require.Fail(t, "nobody has that name", name)
+	return gym.Athlete{}
+}
+
+func TestSeveralAreMovedAndPaused(t *testing.T) {
+	h := open(t, look.Dark())
+	uitest.Key(t, h.On, fyne.KeySpace, fyne.KeyDown, fyne.KeySpace)
+	uitest.See(t, h.On, "For the 2 marked.")
+	h.Press(t, "Ctrl+M")
+	uitest.Fill(t, h.On, "To the track", "Weightlifting")
+	uitest.Key(t, h.On, fyne.KeyReturn, fyne.KeyReturn)
+	d := h.Desk()
+	for _, name := range []string{"Alasdair Pennick", "Ansa Kivelo"} {
+		assert.Equal(t, "Weightlifting", d.TrackOn(id(t, h, name), d.Today()).Name, name)
+	}
+	h.Press(t, "Ctrl+P")
+	uitest.See(t, h.On, "Paused 3")
+	assert.Equal(t, "2 athletes are paused.", h.Said[len(h.Said)-1])
+	_, err := d.Undo()
+	require.NoError(t, err)
+	uitest.See(t, h.On, "Paused 1")
+}
+
+func id(t *testing.T, h *uitest.Host, name string) gym.ID {
+	t.Helper()
+	for _, a := range h.Desk().Book().Athletes {
+		if a.Name == name {
+			return a.ID
+		}
+	}
+	require.Fail(t, "nobody has that name", name)
+	return ""
+}
+
+func TestMoveSaysWhatItDoes(t *testing.T) {
+	h := open(t, look.Dark())
+	one(t, h, "Bram Oostling")
+	h.Press(t, "Ctrl+M")
+	uitest.Fill(t, h.On, "To the track", "Strongman")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "rep maxes to find or estimate")
+	snapshot(t, h, "move")
+}
+
+func TestAthleteIsAdded(t *testing.T) {
+	h := open(t, look.Dark())
+	h.Press(t, "Ctrl+N")
+	snapshot(t, h, "add")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "the name is empty")
+	uitest.Fill(t, h.On, "Name", "Leopold Arnsby")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "Active 35", "Leopold Arnsby", "Has not come to a class yet")
+}
+
+func TestFileIsLookedAtBeforeItComesIn(t *testing.T) {
+	h := open(t, look.Dark())
+	path := filepath.Join(t.TempDir(), "roster.csv")
+	require.NoError(t, os.WriteFile(path, []byte("Name;Back squat 5RM (lb)\nLeopold Arnsby;185\nMina Roth;heavy\n"), 0o600))
+	h.Press(t, "Ctrl+O")
+	snapshot(t, h, "file")
+	uitest.Fill(t, h.On, "File, CSV or XLSX; you can also drop it on the window", path)
+	uitest.Tap(t, h.On, "Look at it")
+	uitest.See(t, h.On, "2 rows read: 1 new", "Back squat 5RM (lb)", "Skip the 1 refused")
+	snapshot(t, h, "preview")
+	n := len(h.Desk().Book().Athletes)
+	uitest.Tap(t, h.On, "Bring it in")
+	assert.Len(t, h.Desk().Book().Athletes, n, "a bad row keeps the file out")
+	uitest.Tap(t, h.On, "Skip the 1 refused, and bring the rest in")
+	uitest.Tap(t, h.On, "Write a CSV of what came in and what was refused, beside the file")
+	uitest.Tap(t, h.On, "Bring it in")
+	assert.Len(t, h.Desk().Book().Athletes, n+1)
+	assert.Contains(t, h.Said[len(h.Said)-1], "Written to")
+	r, ok := h.Desk().Record(id(t, h, "Leopold Arnsby"), "back-squat", 5)
+	require.True(t, ok)
+	assert.Equal(t, "185 lb", r.Load.In(r.Unit))
+}
+
+func TestAFileThatIsNoneIsExplained(t *testing.T) {
+	h := open(t, look.Dark())
+	h.Press(t, "Ctrl+O")
+	uitest.Fill(t, h.On, "File, CSV or XLSX; you can also drop it on the window", "/no/such/roster.csv")
+	uitest.Tap(t, h.On, "Look at it")
+	assert.Equal(t, []string{"That file or folder is not there any more. Choose it again."}, h.Said)
+}
