@@ -39,6 +39,14 @@ func TestClashes(t *testing.T) {
 		assert.Equal(t, "2.5 kg", got[0].Disc.String())
 		assert.Equal(t, plates.Reload, got[0].Ways[0].Out, "one of them at 60 kg")
 	})
+	t.Run("a window without the late comer has one turn", func(t *testing.T) {
+		got := judge(at(0, 65, 65), at(0, 0, 60), at(1, 65, 65))
+		var moments [][2]int
+		for _, c := range got {
+			moments = append(moments, [2]int{c.Window, c.Turn})
+		}
+		assert.Equal(t, [][2]int{{0, 0}, {1, 1}}, moments)
+	})
 	t.Run("one at the second turn, while the other bar stays loaded", func(t *testing.T) {
 		got := judge(at(0, 25, 60), at(0, 100, 100), at(1, 60, 100))
 		require.Len(t, got, 1)

@@ -6,6 +6,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"windlass/internal/mass"
+	"windlass/internal/plates"
 )
 
 // barOnly lifts the empty bar, so that a set of five takes 5 × 3 + 8 = 23 s.
@@ -64,6 +67,16 @@ func TestMends(t *testing.T) {
 	}
 }
 
+func TestMendsAreAboutTheClock(t *testing.T) {
+	loads := smallLoads(t)
+	laden := Station{Name: "laden", Loads: loads, Places: 1, On: []plates.Disc{{Mass: kg(20), Unit: mass.KG}}}
+	solver, err := New([]Station{{Name: "bare", Loads: loads, Places: 1}, laden}, []int{20}, Pace{Rep: 3, ChangeOver: 8})
+	require.NoError(t, err)
+	got, err := solver.Mends([]Lifter{{Bar: "20", Seat: 0, Sets: []Set{{kg(60), 5}}}})
+	require.NoError(t, err)
+	assert.Equal(t, []Mend{{Do: Longer, Window: 0, Seconds: 3}}, got, "the other bar saves plates, not a second")
+}
+
 // What a mend promises is what Judge says once it is done.
 func TestMendsKeepTheirWord(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -105,6 +118,6 @@ func checkMend(t require.TestingT, b *brute, before Plan, m Mend) {
 	require.NoError(t, err)
 	require.Equal(t, m.Over, plan.Over)
 	if m.Do == Move {
-		require.True(t, planCost(plan).below(planCost(before)))
+		require.True(t, plan.Over < before.Over || len(plan.Standing) < len(before.Standing), "it is about the clock, not about plates")
 	}
 }

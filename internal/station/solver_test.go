@@ -56,7 +56,49 @@ func TestSearchIsNearlyAlwaysBest(t *testing.T) {
 		}
 	}
 	t.Logf("best in %d of 100", best)
-	assert.GreaterOrEqual(t, best, 90)
+	assert.GreaterOrEqual(t, best, 94)
+}
+
+func TestSpreadPartsTheClassInOrder(t *testing.T) {
+	stations, windows, lifters := bigClass(t)
+	solver, err := New(stations, windows, UsualPace())
+	require.NoError(t, err)
+	q := solver.ask(lifters, keepQuick)
+	forth, _ := q.byBar()
+	s := q.spread(forth)
+	assert.Zero(t, s[q.standing()])
+	next := 0
+	for _, at := range forth {
+		for i := range s[at].each() {
+			assert.Equal(t, next, i, "neighbours in load")
+			next++
+		}
+	}
+	assert.Equal(t, len(lifters), next)
+}
+
+// After trading, no single trade is left that helps.
+func TestTradeGoesToTheEnd(t *testing.T) {
+	for seed := range uint64(40) {
+		b := randomClass(t, seed, 12, 4, 2)
+		for i := range b.lifters {
+			if !b.lifters[i].Fixed {
+				b.lifters[i].Seat = i % 4
+			}
+		}
+		q := b.solver(t).ask(b.lifters, keepQuick)
+		s := q.trade(q.seated())
+		for i := range s {
+			for j := range i {
+				now := q.cost(s[i], i).plus(q.cost(s[j], j))
+				for _, trade := range q.trades(s, i, j) {
+					if q.fits(trade[0], i) && q.fits(trade[1], j) {
+						require.False(t, q.cost(trade[0], i).plus(q.cost(trade[1], j)).below(now), "seed %d", seed)
+					}
+				}
+			}
+		}
+	}
 }
 
 func TestSolveKeepsTheStrongAndTheLightApart(t *testing.T) {

@@ -8,19 +8,22 @@ import "slices"
 // again.
 func (q *question) trade(s seats) seats {
 	s = slices.Clone(s)
-	changed := make([]int, len(s)) // round of the last change
-	seen := map[[2]int]int{}       // round of the last comparison
-	for round, quiet := 1, false; !quiet; round++ {
+	version := slices.Repeat([]int{1}, len(s)) // counts the changes of each station
+	compared := map[[2]int][2]int{}            // two stations, and their versions then
+	for quiet := false; !quiet; {
 		quiet = true
 		for a := range s {
 			for b := range a {
-				if last := seen[[2]int{a, b}]; last > max(changed[a], changed[b]) {
+				pair, now := [2]int{a, b}, [2]int{version[a], version[b]}
+				if compared[pair] == now {
 					continue
 				}
-				seen[[2]int{a, b}] = round
 				if q.tradeBetween(s, a, b) {
-					changed[a], changed[b], quiet = round, round, false
+					version[a]++
+					version[b]++
+					quiet = false
 				}
+				compared[pair] = [2]int{version[a], version[b]}
 			}
 		}
 	}

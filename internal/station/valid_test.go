@@ -67,4 +67,7 @@ func TestSolverRefusesLifters(t *testing.T) {
 	}
 	_, err := solver.Join([]Lifter{good}, 1)
 	assert.ErrorIs(t, err, ErrClass)
+	plan, err := solver.Join([]Lifter{good}, 0)
+	require.NoError(t, err)
+	assert.Equal(t, []int{0}, plan.Seats)
 }
