@@ -58,8 +58,12 @@ func (o barOptions) wantsGym() (bool, error) {
 
 // onHand finds the loads of the bar, and hands them to use. The gym's file stays
 // closed unless it is needed.
-func (o barOptions) onHand(ctx context.Context, a *App, use func(*plates.Loads) error) error {
+func (o barOptions) onHand(ctx context.Context, a *App, use func(*plates.Loads, plates.Rounding) error) error {
 	owned, err := o.wantsGym()
+	if err != nil {
+		return err
+	}
+	rounding, err := plates.ParseRounding(o.round)
 	if err != nil {
 		return err
 	}
@@ -68,14 +72,14 @@ func (o barOptions) onHand(ctx context.Context, a *App, use func(*plates.Loads) 
 		if err != nil {
 			return err
 		}
-		return use(l)
+		return use(l, rounding)
 	}
 	return a.reading(ctx, func(d *desk.Desk) error {
 		l, err := o.gyms(d.Book().Equipment)
 		if err != nil {
 			return err
 		}
-		return use(l)
+		return use(l, rounding)
 	})
 }
 
@@ -157,11 +161,7 @@ func platesCommand(f *flag.FlagSet) run {
 		if err != nil {
 			return err
 		}
-		rounding, err := plates.ParseRounding(o.round)
-		if err != nil {
-			return err
-		}
-		return o.onHand(ctx, a, func(l *plates.Loads) error {
+		return o.onHand(ctx, a, func(l *plates.Loads, rounding plates.Rounding) error {
 			got, err := l.Loadable(wanted, rounding)
 			if err != nil {
 				return err
@@ -193,11 +193,7 @@ func sequenceCommand(f *flag.FlagSet) run {
 		if err != nil {
 			return err
 		}
-		rounding, err := plates.ParseRounding(o.round)
-		if err != nil {
-			return err
-		}
-		return o.onHand(ctx, a, func(l *plates.Loads) error {
+		return o.onHand(ctx, a, func(l *plates.Loads, rounding plates.Rounding) error {
 			seq, err := l.Sequence(loads, rounding)
 			if err != nil {
 				return err

@@ -11,11 +11,11 @@ import (
 // restrictions, and slips that were put right.
 func (w *world) coach() {
 	w.override(away, gym.Override{Share: 0.8, From: w.start.Add(29), Until: w.start.Add(49), Reason: "Back from three weeks at sea: a fifth lighter for three weeks"})
-	w.override(shoulder, gym.Override{Tier: gym.Light, From: w.start.Add(21), Until: w.start.Add(45), Reason: "Left shoulder: light until the clinic has seen it"})
+	w.override(shoulder, gym.Override{Tier: gym.Light, From: w.start.Add(21), Until: w.start.Add(45), Reason: "Left shoulder: light until the clinic says otherwise"})
 	w.override(beginner, gym.Override{
 		Movement: "kettlebell-swing", Load: 16 * mass.Kilogram, Unit: mass.KG, From: w.start.Add(14), Reason: "Learns the hinge with 16 kg first",
 	})
-	w.restrict(shoulder, gym.Restriction{Text: "Left shoulder: no pressing overhead; clinic on the 3rd", Region: gym.Upper, From: w.start.Add(21), Until: w.start.Add(45)})
+	w.restrict(shoulder, gym.Restriction{Text: "Left shoulder: no pressing overhead until the clinic has seen it", Region: gym.Upper, From: w.start.Add(21), Until: w.start.Add(45)})
 	w.restrict(knee, gym.Restriction{Text: "Right knee: squat to a box", Region: gym.Lower, From: w.start.Add(10)})
 	w.restrict(wrists, gym.Restriction{Text: "Wrists: straps on pulls, no long front rack", Region: gym.WholeBody, From: w.start})
 	w.slip()

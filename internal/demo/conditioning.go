@@ -10,14 +10,14 @@ import (
 	"windlass/internal/mass"
 )
 
-// held remembers the last bout of somebody at a movement.
-type held struct {
+// pair is somebody at a movement.
+type pair struct {
 	athlete  gym.ID
 	movement gym.MovementKey
 }
 
-// bout is the load of one and how it went.
-type bout struct {
+// handed is the load of a bout and how it went.
+type handed struct {
 	load    mass.Mass
 	outcome gym.Outcome
 	times   int // held in a row
@@ -99,26 +99,26 @@ func (w *world) score(p *person, work gym.Workout, rounds int) string {
 // perform is one bout: the coach hands out a load, and the athlete does what the body
 // allows.
 func (w *world) perform(c *gym.Class, p *person, m gym.Movement, tiers gym.TierLoads, reps int, score string) {
-	key := held{p.ID, m.Key}
-	load := w.handOut(p, m, tiers, w.held[key])
+	key := pair{p.ID, m.Key}
+	load := w.handOut(p, m, tiers, w.latest[key])
 	b := gym.Bout{
 		ID: w.id(c.On, c.At), Athlete: p.ID, Movement: m.Key, Load: load, Unit: mass.KG, Reps: reps,
 		Outcome: w.outcome(p, m, tiers, load, reps, c), On: c.On, Score: score, Class: c.ID, Made: instant(c.On, c.At),
 	}
 	w.book.Bouts = append(w.book.Bouts, b)
-	last := bout{load: load, outcome: b.Outcome}
+	last := handed{load: load, outcome: b.Outcome}
 	if b.Outcome == gym.Held {
 		last.times = 1
-		if before := w.held[key]; before.load == load {
+		if before := w.latest[key]; before.load == load {
 			last.times += before.times
 		}
 	}
-	w.held[key] = last
+	w.latest[key] = last
 }
 
 // handOut is the coach's choice: a tier to begin with, one implement more after
 // two bouts that were held, one less after a stop.
-func (w *world) handOut(p *person, m gym.Movement, tiers gym.TierLoads, last bout) mass.Mass {
+func (w *world) handOut(p *person, m gym.Movement, tiers gym.TierLoads, last handed) mass.Mass {
 	if last.load == 0 {
 		seems := p.level + w.chance.around(0, 0.1)
 		switch {
@@ -145,10 +145,10 @@ func (w *world) handOut(p *person, m gym.Movement, tiers gym.TierLoads, last bou
 // outcome weighs the load against what the person has for the movement, on a day
 // that may be good or bad. It is not the likelihood of the program's own model.
 func (w *world) outcome(p *person, m gym.Movement, tiers gym.TierLoads, load mass.Mass, reps int, c *gym.Class) gym.Outcome {
-	knack, ok := p.kettle[m.Key]
+	knack, ok := p.skill[m.Key]
 	if !ok {
 		knack = w.chance.around(0, 0.12)
-		p.kettle[m.Key] = knack
+		p.skill[m.Key] = knack
 	}
 	weeks := float64(c.On.Since(w.start)) / 7
 	able := math.Log(tiers.Full.Kilograms()) + 0.8*p.level + p.fit + knack + 1.2*p.gain*weeks

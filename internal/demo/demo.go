@@ -1,7 +1,7 @@
-// Package demo invents a gym: the Ropewalk, in the harbour town of Orlemouth.
+// Package demo invents a gym: the Ropewalk in the harbour town of Orlemouth.
 // Neither exists, and nobody in it does.
 //
-// [Book] is all there is. The package promises that the same seed and day give
+// Callers need [Book] alone, and the store writes its changes. The package promises that the same seed and day give
 // the same book to the last ID, that every row of it passes the Valid method of
 // its noun, that what was lifted can be loaded with the gym's plates, and that a
 // record for more reps is under one for fewer. Its athletes grow by numbers of
@@ -54,8 +54,8 @@ type world struct {
 	start, today day.Date
 	people       []*person // as the book's athletes
 	racks        racks
-	kept         records
-	held         map[held]bout
+	kept         records         // the best results so far
+	latest       map[pair]handed // the latest bouts so far
 }
 
 // found makes the gym without its people.
@@ -74,13 +74,12 @@ func (w *world) found() error {
 
 // plan makes the cycle over the three built-in tracks.
 func (w *world) plan() error {
-	waves := map[string]gym.WaveKind{"powerlifting": gym.RollingWave, "weightlifting": gym.RollingWave, "strongman": gym.RollingWave}
 	spec := cycle.Spec{
 		ID: w.id(w.start.Add(-10), evening), Name: "Harbour cycle", Goal: "A record on test day, and shoulders that last",
 		Start: w.start, Weeks: cycleWeeks,
 	}
 	for i, t := range trackKeys {
-		spec.Tracks = append(spec.Tracks, cycle.TrackSpec{Track: w.book.Tracks[i].ID, Template: t, Wave: waves[t]})
+		spec.Tracks = append(spec.Tracks, cycle.TrackSpec{Track: w.book.Tracks[i].ID, Template: t, Wave: gym.RollingWave})
 	}
 	c, err := cycle.Make(spec, &w.book)
 	if err != nil {

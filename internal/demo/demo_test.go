@@ -12,12 +12,22 @@ import (
 	"windlass/internal/demo"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
+	"windlass/internal/plates"
 	"windlass/internal/repmax"
 	"windlass/internal/store"
 )
 
 // monday is any Monday.
 var monday = day.Of(2026, 11, 23)
+
+// week is a gym for every weekday, each of another seed.
+func week(t require.TestingT) []gym.Book {
+	books := make([]gym.Book, 7)
+	for i := range books {
+		books[i] = made(t, uint64(i*i), monday.Add(i))
+	}
+	return books
+}
 
 func made(t require.TestingT, seed uint64, today day.Date) gym.Book {
 	b, err := demo.Book(seed, today)
@@ -35,40 +45,43 @@ func TestNoRoomForThePast(t *testing.T) {
 	assert.ErrorContains(t, err, `make demo gym on "1970-03-01"`)
 }
 
-// Every noun passes its own rule, whatever the seed and the weekday.
-func TestEveryRowIsValid(t *testing.T) {
-	for i := range 7 {
-		b := made(t, uint64(i*i), monday.Add(53*i))
-		require.NoError(t, b.Settings.Valid())
-		require.NoError(t, b.Equipment.Stock.Valid())
-		for _, a := range b.Athletes {
-			require.NoError(t, a.Valid())
-		}
-		for _, r := range b.Results {
-			require.NoError(t, r.Valid())
-		}
-		for _, r := range b.Bouts {
-			require.NoError(t, r.Valid())
-		}
-		for _, o := range b.Overrides {
-			require.NoError(t, o.Valid())
-		}
-		for _, r := range b.Restrictions {
-			require.NoError(t, r.Valid())
-		}
-		for _, s := range b.Slots {
-			require.NoError(t, s.Valid())
-		}
-		for _, c := range b.Closures {
-			require.NoError(t, c.Valid())
-		}
-		recordsFit(t, b)
+// On every weekday and for every seed: rows are valid, records fit together, what
+// was lifted could be loaded, and today has classes.
+func TestEveryWeekday(t *testing.T) {
+	for i, b := range week(t) {
+		today := monday.Add(i)
+		t.Run(today.Weekday().String(), func(t *testing.T) {
+			rowsAreValid(t, b)
+			recordsFit(t, b)
+			loadsCanBeMade(t, b)
+			todayHasClasses(t, b, today)
+		})
+	}
+}
+
+func rowsAreValid(t *testing.T, b gym.Book) {
+	require.NoError(t, b.Settings.Valid())
+	require.NoError(t, b.Equipment.Stock.Valid())
+	valid(t, b.Athletes)
+	valid(t, b.Results)
+	valid(t, b.Bouts)
+	valid(t, b.Overrides)
+	valid(t, b.Restrictions)
+	valid(t, b.Slots)
+	valid(t, b.Closures)
+}
+
+func valid[T interface{ Valid() error }](t *testing.T, rows []T) {
+	t.Helper()
+	require.NotEmpty(t, rows)
+	for _, r := range rows {
+		require.NoError(t, r.Valid())
 	}
 }
 
 // recordsFit: who lifts a load five times has lifted it three times, so a 5RM is
 // under the 3RM and that under the 1RM.
-func recordsFit(t require.TestingT, b gym.Book) {
+func recordsFit(t *testing.T, b gym.Book) {
 	records := repmax.NewRecords(b.Results, b.Lifts)
 	for _, a := range b.Athletes {
 		for _, l := range b.Lifts {
@@ -76,6 +89,34 @@ func recordsFit(t require.TestingT, b gym.Book) {
 			for i := 1; i < len(known); i++ {
 				require.Less(t, known[i].Load, known[i-1].Load, "%s, %s: %d and %d reps", a.Name, l.Name, known[i].Reps, known[i-1].Reps)
 			}
+		}
+	}
+}
+
+// loadsCanBeMade: what a class lifted on a bar is a load of that bar with the
+// gym's plates, and never a light bar's for a lift that the track does on another.
+func loadsCanBeMade(t *testing.T, b gym.Book) {
+	loads := map[string]*plates.Loads{}
+	for _, bar := range b.Equipment.Bars {
+		l, err := plates.NewLoads(bar, b.Equipment.Stock)
+		require.NoError(t, err)
+		loads[bar.Key] = l
+	}
+	results := map[gym.ID]gym.Result{}
+	for _, r := range b.Results {
+		results[r.ID] = r
+	}
+	for _, c := range b.Classes {
+		for _, l := range c.Lifters {
+			if l.Result == "" || l.Bar == "" {
+				continue
+			}
+			r := results[l.Result]
+			require.Equal(t, c.ID, r.Class)
+			require.Equal(t, []any{l.Athlete, l.Lift, l.Reps}, []any{r.Athlete, r.Lift, r.Reps})
+			made, err := loads[l.Bar].Loadable(r.Load, plates.Nearest)
+			require.NoError(t, err)
+			require.Equal(t, made.Total, r.Load, "%s on %s", l.Lift, l.Bar)
 		}
 	}
 }
@@ -122,58 +163,49 @@ func TestShape(t *testing.T) {
 	assert.Equal(t, []int{1, 1, 1}, []int{pounds, untracked, back})
 }
 
-// Today has classes whatever the weekday, with about 28 expected in the evening
-// of a day on which everybody's track lifts.
-func TestTodayHasClasses(t *testing.T) {
-	for i := range 7 {
-		today := monday.Add(i)
-		b := made(t, 1, today)
-		calendar := cycle.NewCalendar(&b)
-		classes, most := 0, 0
-		for _, s := range b.Slots {
-			if s.Weekday == today.Weekday() {
-				classes++
-				most = max(most, len(calendar.Expected(s, today)))
-			}
+// todayHasClasses, none of them done yet, with about 28 expected in the busiest of
+// a day on which the tracks train.
+func todayHasClasses(t *testing.T, b gym.Book, today day.Date) {
+	calendar := cycle.NewCalendar(&b)
+	classes, most := 0, 0
+	for _, s := range b.Slots {
+		if s.Weekday == today.Weekday() {
+			classes++
+			most = max(most, len(calendar.Expected(s, today)))
 		}
-		assert.GreaterOrEqual(t, classes, 2, today.Long())
-		if today.Weekday() != day.Sunday {
-			assert.GreaterOrEqual(t, most, 24, today.Long())
-			assert.LessOrEqual(t, most, 32, today.Long())
-		}
-		for _, c := range b.Classes {
-			require.Less(t, c.On, today, "nothing of today is done yet")
-			require.Equal(t, gym.Finished, c.Stage)
-		}
+	}
+	assert.GreaterOrEqual(t, classes, 2)
+	if today.Weekday() != day.Sunday {
+		assert.GreaterOrEqual(t, most, 24)
+		assert.LessOrEqual(t, most, 32)
+	}
+	for _, c := range b.Classes {
+		require.Less(t, c.On, today)
+		require.Equal(t, gym.Finished, c.Stage)
 	}
 }
 
-// Strength grows believably: over five weeks most of those who climb raise some
-// record, few loads are missed, and nobody grows by a tenth.
+// Strength grows believably: of the climbs of five weeks between a quarter and a
+// half raise a record, few come to nothing, and hardly a record grows by a tenth;
+// of the bouts most are held. The bounds are the project's own.
 func TestGrowthIsBelievable(t *testing.T) {
 	b := made(t, 1, monday)
-	first, best := map[string]mass.Mass{}, map[string]mass.Mass{}
-	for _, r := range b.Results {
-		key := string(r.Athlete) + string(r.Lift) + string(rune('0'+r.Reps))
-		if r.Void != nil {
-			continue
-		}
-		if first[key] == 0 {
-			first[key] = r.Load
-		}
-		best[key] = max(best[key], r.Load)
-	}
-	raised, much := 0, 0
-	for key := range best {
-		if best[key] > first[key] {
-			raised++
-		}
-		if best[key].Ratio(first[key]) > 1.12 {
-			much++
+	climbs, missed := 0, 0
+	for _, c := range b.Classes {
+		for _, l := range c.Lifters {
+			if l.Lift != "" {
+				climbs++
+			}
+			if l.Missed {
+				missed++
+			}
 		}
 	}
-	assert.Greater(t, raised, 60)
-	assert.Less(t, much, 15)
+	raised, much := raises(b)
+	assert.InDelta(t, 0.4, float64(raised)/float64(climbs), 0.12)
+	assert.Less(t, float64(missed)/float64(climbs), 0.15)
+	assert.Less(t, float64(much)/float64(raised), 0.1)
+	assert.Positive(t, missed)
 
 	held := 0
 	for _, r := range b.Bouts {
@@ -182,4 +214,34 @@ func TestGrowthIsBelievable(t *testing.T) {
 		}
 	}
 	assert.InDelta(t, 0.78, float64(held)/float64(len(b.Bouts)), 0.1)
+}
+
+// raises counts the records raised in classes, and those by more than a tenth.
+func raises(b gym.Book) (raised, much int) {
+	type key struct {
+		athlete gym.ID
+		lift    gym.LiftKey
+		reps    int
+	}
+	best := map[key]mass.Mass{}
+	for _, r := range b.Results {
+		k := key{r.Athlete, r.Lift, r.Reps}
+		if r.Void != nil || r.Load <= best[k] {
+			continue
+		}
+		if r.Class != "" && best[k] > 0 {
+			raised++
+			if r.Load.Ratio(best[k]) > 1.1 {
+				much++
+			}
+		}
+		best[k] = r.Load
+	}
+	return raised, much
+}
+
+func BenchmarkBook(b *testing.B) {
+	for b.Loop() {
+		made(b, 1, monday)
+	}
 }

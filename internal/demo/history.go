@@ -77,7 +77,7 @@ func (w *world) past(p *person, key gym.LiftKey, share float64) {
 		if w.chance.happens(0.06) {
 			on = w.start.Add(-w.chance.between(95, 150)) // stale by now
 		}
-		load := w.rounded(p, lift, w.onTheDay(p, lift, reps, on).Scale(0.985))
+		load := w.rounded(p, lift, w.onTheDay(p, lift, reps, on).Scale(pastBest))
 		over, under := w.kept.room(p.ID, key, reps)
 		if load > over && load < under {
 			w.log(p, lift, reps, load, on, w.sourceOn(p, on), "")

@@ -60,7 +60,7 @@ func (w *world) base(l *gym.Lifter, p *person, lift gym.Lift, rig climb.Rig) {
 // calls makes the calls of somebody who can lift so much today, and feels it
 // nearly right.
 func (w *world) calls(plan gym.ClimbPlan, l *gym.Lifter, rig climb.Rig, able mass.Mass) (climb.Path, error) {
-	feels := able.Scale(w.chance.around(0.997, 0.008))
+	feels := able.Scale(w.chance.around(1, 0.012))
 	path, err := climb.Build(plan, *l, rig)
 	for i := 0; err == nil && i < len(plan.Rungs); i++ {
 		rung, kinds, asked := path.Owes(i)

@@ -82,15 +82,15 @@ const (
 // person is an athlete with what only the generator knows.
 type person struct {
 	gym.Athlete
-	track  int
-	level  float64                 // log of strength against a usual member
-	gain   float64                 // of it, a week trained
-	slope  float64                 // how much reps cost against the handbook's curve
-	knack  map[gym.LiftKey]float64 // log, at each lift
-	fit    float64                 // log capacity in conditioning
-	comes  float64                 // chance to come when due
-	early  bool
-	kettle map[gym.MovementKey]float64 // log, at each movement
+	track int
+	level float64                 // log of strength against a usual member
+	gain  float64                 // of it, a week trained
+	slope float64                 // how much reps cost against the handbook's curve
+	knack map[gym.LiftKey]float64 // log, at each lift
+	fit   float64                 // log capacity in conditioning
+	comes float64                 // chance to come when due
+	early bool
+	skill map[gym.MovementKey]float64 // log, at each movement
 }
 
 // enrol makes the athletes, with their tracks.
@@ -100,9 +100,9 @@ func (w *world) enrol() {
 		if r.name == newcomer {
 			joined = w.today.Add(-2)
 		}
-		p := &person{Athlete: w.athlete(r, joined), track: r.track, knack: map[gym.LiftKey]float64{}, kettle: map[gym.MovementKey]float64{}}
-		p.level = w.chance.around(0.02, 0.15)
-		p.gain = max(0.0008, w.chance.around(0.0042, 0.0015))
+		p := &person{Athlete: w.athlete(r, joined), track: r.track, knack: map[gym.LiftKey]float64{}, skill: map[gym.MovementKey]float64{}}
+		p.level = w.chance.around(0.04, 0.15)
+		p.gain = max(0.0008, w.chance.around(0.0032, 0.0013))
 		p.slope = w.chance.around(1, 0.1)
 		p.fit = w.chance.around(0, 0.12)
 		p.comes = min(0.97, w.chance.around(0.89, 0.05))

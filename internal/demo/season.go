@@ -12,24 +12,31 @@ import (
 
 // train runs every class from the first day of the cycle to yesterday.
 func (w *world) train() error {
-	w.held = map[held]bout{}
+	w.latest = map[pair]handed{}
 	calendar := cycle.NewCalendar(&w.book)
 	for on := w.start; on < w.today; on++ {
-		came := map[gym.ID]bool{}
-		slots := w.slotsOn(on)
-		for i, s := range slots {
-			due := calendar.Expected(s, on)
-			due = slices.DeleteFunc(due, func(d cycle.Due) bool {
-				p := w.person(d.Athlete)
-				last := i == len(slots)-1
-				return came[d.Athlete] || !last && !p.early || !w.turnsUp(p, on)
-			})
-			for _, d := range due {
-				came[d.Athlete] = true
-			}
-			if err := w.class(calendar, s, on, due); err != nil {
-				return err
-			}
+		if err := w.trainOn(calendar, on); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// trainOn runs the classes of a day. Nobody comes twice; most come to the last.
+func (w *world) trainOn(k cycle.Calendar, on day.Date) error {
+	came := map[gym.ID]bool{}
+	slots := w.slotsOn(on)
+	for i, s := range slots {
+		last := i == len(slots)-1
+		due := slices.DeleteFunc(k.Expected(s, on), func(d cycle.Due) bool {
+			p := w.person(d.Athlete)
+			return came[p.ID] || !last && !p.early || !w.turnsUp(p, on)
+		})
+		for _, d := range due {
+			came[d.Athlete] = true
+		}
+		if err := w.class(k, s, on, due); err != nil {
+			return err
 		}
 	}
 	return nil
@@ -65,9 +72,8 @@ func (w *world) class(k cycle.Calendar, s gym.Slot, on day.Date, due []cycle.Due
 	}
 	c := gym.Class{
 		ID: w.id(on, s.At), Slot: s.ID, On: on, At: s.At, Name: s.Name, Stage: gym.Finished,
-		Pieces: w.pieces(k, s, on), Climb: w.book.Climbs[0],
+		Pieces: w.pieces(k, s, on), Climb: w.climbOf(due),
 	}
-	c.Climb = w.climbOf(due)
 	for _, d := range due {
 		l, err := w.lifts(&c, d)
 		if err != nil {

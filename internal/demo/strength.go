@@ -14,9 +14,20 @@ import (
 
 // How an invented athlete's strength is spread, as logarithms.
 const (
-	knackSpread = 0.06  // between one athlete's lifts
-	dailySpread = 0.013 // between one athlete's days
+	knackSpread = 0.06 // between one athlete's lifts
+	dailySpread = 0.02 // between one athlete's days
 )
+
+// badDay is the share of days after a short night, and badDayLeaves what is left of
+// the strength on one.
+const (
+	badDay       = 0.05
+	badDayLeaves = 0.88
+)
+
+// pastBest is how far a record of the past lies over a usual day: it was a good
+// one.
+const pastBest = 1.012
 
 // able returns what a person could lift for so many reps on a usual day, 0 for a
 // lift that knows no usual member.
@@ -39,9 +50,13 @@ func (w *world) able(p *person, lift gym.Lift, reps int, on day.Date) mass.Mass 
 	return usual.Scale(math.Exp(p.level+knack+grown) * math.Pow(fraction, p.slope))
 }
 
-// today returns what a person can lift on one day.
+// onTheDay returns what a person can lift on one day.
 func (w *world) onTheDay(p *person, lift gym.Lift, reps int, on day.Date) mass.Mass {
-	return w.able(p, lift, reps, on).Scale(math.Exp(w.chance.around(0, dailySpread)))
+	able := w.able(p, lift, reps, on).Scale(math.Exp(w.chance.around(0, dailySpread)))
+	if w.chance.happens(badDay) {
+		return able.Scale(badDayLeaves)
+	}
+	return able
 }
 
 // racks answers what can be loaded for a lift.
