@@ -2,6 +2,7 @@ package station
 
 import (
 	"fmt"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -79,22 +80,26 @@ func TestSpreadPartsTheClassInOrder(t *testing.T) {
 
 // After trading, no single trade is left that helps.
 func TestTradeGoesToTheEnd(t *testing.T) {
-	for seed := range uint64(40) {
-		b := randomClass(t, seed, 12, 4, 2)
-		for i := range b.lifters {
-			if !b.lifters[i].Fixed {
-				b.lifters[i].Seat = i % 4
-			}
+	stations, windows, lifters := bigClass(t)
+	stations, lifters = stations[:5], lifters[:20]
+	solver, err := New(stations, windows, Pace{Rep: 3})
+	require.NoError(t, err)
+	for seed := range uint64(10) {
+		for i, seat := range rand.New(rand.NewPCG(seed, 0)).Perm(len(lifters)) {
+			lifters[i].Seat = seat % len(stations)
 		}
-		q := b.solver(t).ask(b.lifters, keepQuick)
-		s := q.trade(q.seated())
-		for i := range s {
-			for j := range i {
-				now := q.cost(s[i], i).plus(q.cost(s[j], j))
-				for _, trade := range q.trades(s, i, j) {
-					if q.fits(trade[0], i) && q.fits(trade[1], j) {
-						require.False(t, q.cost(trade[0], i).plus(q.cost(trade[1], j)).below(now), "seed %d", seed)
-					}
+		q := solver.ask(lifters, keepQuick)
+		checkTraded(t, q, q.trade(q.seated()))
+	}
+}
+
+func checkTraded(t *testing.T, q *question, s seats) {
+	for i := range s {
+		for j := range i {
+			now := q.cost(s[i], i).plus(q.cost(s[j], j))
+			for _, trade := range q.trades(s, i, j) {
+				if q.fits(trade[0], i) && q.fits(trade[1], j) {
+					require.False(t, q.cost(trade[0], i).plus(q.cost(trade[1], j)).below(now), "stations %d and %d", i, j)
 				}
 			}
 		}
