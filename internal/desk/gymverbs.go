@@ -9,25 +9,6 @@ import (
 	"windlass/internal/gym"
 )
 
-// KeepEquipment keeps what the gym owns. A stock or bar that cannot be is
-// refused, and so is a station whose bar the gym does not own.
-func (d *Desk) KeepEquipment(e gym.Equipment) error {
-	if err := e.Stock.Valid(); err != nil {
-		return err
-	}
-	for _, b := range e.Bars {
-		if err := b.Valid(); err != nil {
-			return err
-		}
-	}
-	for _, s := range e.Stations {
-		if _, ok := e.Bar(s.Bar); !ok {
-			return fmt.Errorf("keep station %q: the gym has no bar %q; choose one of its bars", s.Name, s.Bar)
-		}
-	}
-	return d.do("change equipment", gym.PutEquipment{Equipment: e})
-}
-
 // Climbs returns the gym's climbs by name.
 func (d *Desk) Climbs() []gym.ClimbPlan {
 	climbs := slices.Clone(d.book.Climbs)

@@ -37,6 +37,7 @@ var sections = []struct {
 	make      func(*Gym) section
 }{
 	{"The gym", "F2", newHouse},
+	{"Bars and plates", "F4", newEquipment},
 }
 
 // Gym is the room.
@@ -97,11 +98,20 @@ func (g *Gym) Tick(time.Time) {}
 // Keys implements room.Room: those of the section in front, and those that lead
 // to another.
 func (g *Gym) Keys() []room.Key {
-	keys := g.pages[g.front].keys()
+	keys := append(g.pages[g.front].keys(), room.Key{Press: "Ctrl+N", Does: "Add a new one here", Do: g.add})
 	for i, s := range sections {
 		keys = append(keys, room.Key{Press: s.key, Does: "Go to " + s.name, Do: func() { g.show(i) }})
 	}
 	return keys
+}
+
+// add makes a new one of what the section in front holds.
+func (g *Gym) add() {
+	if s, ok := g.pages[g.front].(interface{ add() }); ok {
+		s.add()
+		return
+	}
+	g.host.Say("There is nothing to add here. Choose another part of the gym at the left.", false)
 }
 
 // page sets a section's title and actions above its content.

@@ -39,6 +39,8 @@ type Rows struct {
 type DataList struct {
 	widget.BaseWidget
 
+	// OnFocus hears that the list got the keyboard.
+	OnFocus func()
 	// OnCursor hears that the coach moved the cursor to a row.
 	OnCursor func(row int)
 	// OnOpen hears Return and a double click.

@@ -17,6 +17,7 @@ const gripWidth = look.Gap3
 func (l *DataList) FocusGained() {
 	l.focused = true
 	l.Refresh()
+	call(l.OnFocus)
 }
 
 // FocusLost implements fyne.Focusable.
