@@ -63,7 +63,8 @@ func (d *Desk) mind(is clock.Instant) (string, error) {
 		return "", nil
 	}
 	if !fixed.Done {
-		return fmt.Sprintf("The system clock went forward by %s; the class's clock follows it. If somebody set it, put the clock right with the rung keys.", fixed.Jump.Round(time.Second)), nil
+		return fmt.Sprintf("The computer slept, or its clock was set forward, by %s: the class's clock went on. Put it right with the rung keys if it is wrong.",
+			fixed.Jump.Round(time.Second)), nil
 	}
 	*stageClock(&c) = fixed.Run
 	if _, err := d.make(context.Background(), []gym.Change{gym.PutClass{Class: c}}); err != nil {

@@ -244,7 +244,6 @@ func (d *Desk) takeBarAt(c gym.Class, l *gym.Lifter, at int) error {
 				lift.Name, d.book.Equipment.Stations[at].Name)
 		}
 		l.Bar = other.Bar
-		return nil
 	}
 	return nil
 }

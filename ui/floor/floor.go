@@ -142,7 +142,10 @@ func (f *Floor) Refresh(desk.Topic) {
 		return
 	}
 	stage := f.class.Stage
-	f.read()
+	if !f.read() { // its opening was undone
+		f.leave()
+		return
+	}
 	if f.class.Stage != stage {
 		f.turn(stepOf[f.class.Stage])
 		return
@@ -151,11 +154,12 @@ func (f *Floor) Refresh(desk.Topic) {
 	f.views[f.at].tick(f.moment())
 }
 
-// read takes the class and its board from the desk.
-func (f *Floor) read() {
-	f.class, _ = f.desk().Class(f.id)
+// read takes the class and its board from the desk; false when there is none.
+func (f *Floor) read() (ok bool) {
+	f.class, ok = f.desk().Class(f.id)
 	f.board = f.desk().Boards().Board(f.class)
 	f.title.SetText(fmt.Sprintf("%s, %s", f.class.Name, f.class.At))
+	return ok
 }
 
 // Tick implements room.Room.

@@ -27,7 +27,7 @@ import (
 // test moves. It is the room's host.
 type hall struct {
 	*model
-	t      *testing.T
+	t      testing.TB
 	path   string
 	file   *store.File
 	now    time.Time
@@ -46,7 +46,7 @@ var morning = time.Date(2026, 3, 9, 6, 0, 0, 0, time.UTC)
 
 var folder = flag.String("look", "", "folder to write pictures of the floor to")
 
-func newHall(t *testing.T, p look.Palette) *hall {
+func newHall(t testing.TB, p look.Palette) *hall {
 	t.Helper()
 	uitest.App(t, p)
 	h := &hall{t: t, path: filepath.Join(t.TempDir(), "gym.windlass"), now: morning}

@@ -1,6 +1,7 @@
 package floor_test
 
 import (
+	"context"
 	"fmt"
 	"strings"
 	"testing"
@@ -84,7 +85,7 @@ func loadOf(i int) string {
 func name(i int) string { return given[i] + " " + family[i%len(family)] }
 
 // player is the number of the athlete with a name.
-func player(t *testing.T, who string) int {
+func player(t testing.TB, who string) int {
 	t.Helper()
 	for i := range given {
 		if name(i) == who {
@@ -296,7 +297,7 @@ func (h *hall) log(load string) {
 // check compares what is on the disk with the expectation worked out by hand.
 func (h *hall) check() {
 	t := h.t
-	book, err := h.file.Load(t.Context())
+	book, err := h.file.Load(context.Background())
 	require.NoError(t, err)
 	c := book.Classes[len(book.Classes)-1]
 	standing := map[gym.ID]gym.Result{}

@@ -1,0 +1,12 @@
+package desk
+
+import "windlass/internal/clock"
+
+// Mind is [Desk.MindClock] with both clocks of the machine in the test's hand.
+func (d *Desk) Mind(is clock.Instant) (string, error) {
+	if d.watch.opened.IsZero() {
+		d.watch = watch{opened: is.Wall, last: is}
+		return "", nil
+	}
+	return d.mind(is)
+}
