@@ -27,6 +27,7 @@ const caution = "Windlass gives general training advice. Screen people before th
 // FirstRun returns what a window shows while there is no gym: the caution and
 // three ways to begin. begin opens the console or says why it cannot.
 func FirstRun(in fyne.Window, begin func(First) error) fyne.CanvasObject {
+	in.SetPadded(false)
 	fault := kit.NewProse("", 320)
 	fault.Tone(look.Bad)
 	try := func(f First) {

@@ -7,6 +7,8 @@
 package ui
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -56,6 +58,7 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 		w.names = append(w.names, m.name)
 		w.rooms = append(w.rooms, m.make(w))
 	}
+	in.SetPadded(false)
 	in.SetContent(kit.NewShell(w.content()))
 	w.listen()
 	d.Listen(w.refresh)
@@ -121,6 +124,9 @@ func (w *Window) show(i int, subject gym.ID) {
 
 // Front returns the name of the room in front.
 func (w *Window) Front() string { return w.names[w.front] }
+
+// Place returns where a room stands on the rail, from 0, and -1 for none.
+func (w *Window) Place(name string) int { return slices.Index(w.names, name) }
 
 // Desk implements room.Host.
 func (w *Window) Desk() *desk.Desk { return w.desk }

@@ -101,3 +101,13 @@ func (t *Toggle) paint() {
 	}
 	paintRing(t.ring, t.focused && !t.Disabled())
 }
+
+// TypedKey implements fyne.Focusable. Space turns the toggle; Return is left to
+// the question or the window, so that it always means the usual answer.
+func (t *Toggle) TypedKey(key *fyne.KeyEvent) {
+	if key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter {
+		PassKey(t, key)
+		return
+	}
+	t.pressable.TypedKey(key)
+}
