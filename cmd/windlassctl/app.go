@@ -42,9 +42,7 @@ func (a App) Run(ctx context.Context, args []string) int {
 	err := a.run(ctx, args)
 	var wrong usage
 	switch {
-	case err == nil:
-		return done
-	case errors.Is(err, flag.ErrHelp):
+	case err == nil, errors.Is(err, flag.ErrHelp):
 		return done
 	case errors.As(err, &wrong):
 		a.complain(err)

@@ -80,13 +80,13 @@ func (o tierOptions) each(ctx context.Context, d *desk.Desk, about func(asked) e
 	for _, who := range athletes {
 		for _, m := range movements {
 			model, err := standing.Model(who.ID, m.Key, on)
-			if errors.Is(err, tier.ErrUnloaded) && o.movement == "" {
-				continue
+			switch {
+			case errors.Is(err, tier.ErrUnloaded) && o.movement == "":
+				continue // nobody asked for it by name
+			case err == nil:
+				err = about(asked{who, m, model, unitOf(d.Book(), m), on})
 			}
 			if err != nil {
-				return err
-			}
-			if err := about(asked{who, m, model, unitOf(d.Book(), m), on}); err != nil {
 				return err
 			}
 		}
