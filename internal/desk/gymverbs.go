@@ -2,29 +2,11 @@ package desk
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
 )
-
-// Climbs returns the gym's climbs by name.
-func (d *Desk) Climbs() []gym.ClimbPlan {
-	climbs := slices.Clone(d.book.Climbs)
-	slices.SortFunc(climbs, func(a, b gym.ClimbPlan) int { return strings.Compare(a.Name, b.Name) })
-	return climbs
-}
-
-// ClimbNamed returns the climb with a name, in any case.
-func (d *Desk) ClimbNamed(name string) (gym.ClimbPlan, bool) {
-	for _, c := range d.book.Climbs {
-		if strings.EqualFold(c.Name, name) {
-			return c, true
-		}
-	}
-	return gym.ClimbPlan{}, false
-}
 
 // KeepSlot keeps a class of the weekly timetable.
 func (d *Desk) KeepSlot(s gym.Slot) error {

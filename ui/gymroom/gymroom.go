@@ -38,6 +38,7 @@ var sections = []struct {
 }{
 	{"The gym", "F2", newHouse},
 	{"Bars and plates", "F4", newEquipment},
+	{"Climbs", "F6", newClimbs},
 }
 
 // Gym is the room.
@@ -95,23 +96,22 @@ func (g *Gym) Show(gym.ID) {}
 // Tick implements room.Room.
 func (g *Gym) Tick(time.Time) {}
 
-// Keys implements room.Room: those of the section in front, and those that lead
-// to another.
+// Keys implements room.Room: those of the section in front, those that mean the
+// same in every section, and those that lead to another. Keys with something held
+// down are there always, because the window learns them once.
 func (g *Gym) Keys() []room.Key {
-	keys := append(g.pages[g.front].keys(), room.Key{Press: "Ctrl+N", Does: "Add a new one here", Do: g.add})
+	keys := g.pages[g.front].keys()
+	for _, k := range shared {
+		keys = append(keys, room.Key{Press: k.press, Does: k.does, Do: func() {
+			if !k.do(g.pages[g.front]) {
+				g.host.Say(k.no, false)
+			}
+		}})
+	}
 	for i, s := range sections {
 		keys = append(keys, room.Key{Press: s.key, Does: "Go to " + s.name, Do: func() { g.show(i) }})
 	}
 	return keys
-}
-
-// add makes a new one of what the section in front holds.
-func (g *Gym) add() {
-	if s, ok := g.pages[g.front].(interface{ add() }); ok {
-		s.add()
-		return
-	}
-	g.host.Say("There is nothing to add here. Choose another part of the gym at the left.", false)
 }
 
 // page sets a section's title and actions above its content.

@@ -80,6 +80,13 @@ func (f *Field) clearOnEscape(key *fyne.KeyEvent) bool {
 	return true
 }
 
+// Named gives a field without a label of its own the name by which tests and
+// assistive tools find it.
+func (f *Field) Named(name string) *Field {
+	f.name = name
+	return f
+}
+
 // Hint shows a quiet example while the field is empty.
 func (f *Field) Hint(text string) *Field {
 	f.entry.SetPlaceHolder(text)
