@@ -85,8 +85,13 @@ func (a *App) named(name string, use func(string) error) error {
 		return use(name)
 	}
 	return inScratch(func(scratch string) error {
-		if err := writeNew(scratch, func(w io.Writer) error { _, err := io.Copy(w, a.In); return err }); err != nil {
+		f, err := os.Create(scratch)
+		if err != nil {
 			return err
+		}
+		_, err = io.Copy(f, a.In)
+		if err := errors.Join(err, f.Close()); err != nil {
+			return fmt.Errorf("read the standard input: %w", err)
 		}
 		return use(scratch)
 	})

@@ -61,7 +61,7 @@ func (a *App) openToRead(ctx context.Context) (*store.File, error) {
 
 // writing opens the gym to change it. A window that has it open would not see the
 // change, so it must be closed.
-func (a *App) writing(ctx context.Context, change func(*desk.Desk, *store.File) error) error {
+func (a *App) writing(ctx context.Context, change func(*desk.Desk) error) error {
 	path, err := a.path()
 	if err != nil {
 		return err
@@ -78,7 +78,7 @@ func (a *App) writing(ctx context.Context, change func(*desk.Desk, *store.File) 
 	if err != nil {
 		return orMissing(path, err)
 	}
-	return a.with(ctx, file, func(d *desk.Desk) error { return change(d, file) })
+	return a.with(ctx, file, change)
 }
 
 func (a *App) with(ctx context.Context, file *store.File, use func(*desk.Desk) error) error {

@@ -2,16 +2,16 @@ package main
 
 import (
 	"context"
+	"errors"
 	"flag"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 
 	"windlass/internal/desk"
 	"windlass/internal/exchange"
-	"windlass/internal/gym"
 	"windlass/internal/mass"
-	"windlass/internal/store"
 )
 
 // imported is what the import commands answer.
@@ -29,12 +29,9 @@ type rejected struct {
 	Reason string `json:"reason"`
 }
 
-// reader reads one kind of sheet into a proposal.
-type reader func(context.Context, *exchange.File, *gym.Book, exchange.Options) (exchange.Proposal, error)
-
-func importRoster(f *flag.FlagSet) run  { return importing(f, exchange.Roster) }
-func importResults(f *flag.FlagSet) run { return importing(f, exchange.Results) }
-func importBouts(f *flag.FlagSet) run   { return importing(f, exchange.Bouts) }
+func importRoster(f *flag.FlagSet) run  { return importing(f, desk.RosterSheet) }
+func importResults(f *flag.FlagSet) run { return importing(f, desk.ResultSheet) }
+func importBouts(f *flag.FlagSet) run   { return importing(f, desk.BoutSheet) }
 
 // importOptions are the flags that all imports share.
 type importOptions struct {
@@ -42,45 +39,49 @@ type importOptions struct {
 	unit, dates string
 }
 
-func importing(f *flag.FlagSet, read reader) run {
+func importing(f *flag.FlagSet, kind desk.ImportKind) run {
 	var o importOptions
 	f.BoolVar(&o.dry, "dry-run", false, "say what would be done and write nothing")
 	f.BoolVar(&o.skip, "skip-bad", false, "leave out the rows that cannot be kept")
 	f.StringVar(&o.unit, "unit", "", "`kg|lb` of loads that have none in the sheet; without it, the gym's")
 	f.StringVar(&o.dates, "date-order", "", "`day-first|month-first` for dates of three numbers")
 	return func(ctx context.Context, a *App, names []string) error {
-		s, err := a.sheet(ctx, names[0])
+		as, err := o.as(kind)
 		if err != nil {
 			return err
 		}
-		if o.dry {
-			return a.reading(ctx, func(d *desk.Desk) error {
-				p, err := o.propose(ctx, d, s, read)
-				if err != nil {
-					return err
-				}
-				return a.printImport(p)
-			})
+		from, name, err := a.input(names[0])
+		if err != nil {
+			return err
 		}
-		return a.writing(ctx, func(d *desk.Desk, file *store.File) error { return o.carryOut(ctx, a, d, file, s, read) })
+		defer from.Close() //nolint:errcheck // it was only read
+		open := a.writing
+		if o.dry {
+			open = a.reading
+		}
+		return open(ctx, func(d *desk.Desk) error {
+			i := d.NewImport(name, as)
+			if err := i.Read(ctx, from, nil); err != nil {
+				return err
+			}
+			return o.carryOut(a, d, i)
+		})
 	}
 }
 
-// sheet is a coach's file that was read and not yet understood.
-type sheet struct {
-	name string
-	file *exchange.File
-}
-
-// sheet reads a coach's file, or the standard input.
-func (a *App) sheet(ctx context.Context, name string) (sheet, error) {
-	from, name, err := a.input(name)
-	if err != nil {
-		return sheet{}, err
+// as is what the flags say of the sheet.
+func (o importOptions) as(kind desk.ImportKind) (desk.ImportAs, error) {
+	as := desk.ImportAs{Kind: kind}
+	var err error
+	if o.unit != "" {
+		if as.Unit, err = mass.ParseUnit(o.unit); err != nil {
+			return as, err
+		}
 	}
-	defer from.Close() //nolint:errcheck // it was only read
-	file, err := exchange.Open(ctx, name, from)
-	return sheet{name, file}, err
+	if o.dates != "" {
+		as.Dates, err = exchange.ParseDateOrder(o.dates)
+	}
+	return as, err
 }
 
 // input opens a file by name, and the standard input for "-".
@@ -95,31 +96,24 @@ func (a *App) input(name string) (io.ReadCloser, string, error) {
 	return f, name, nil
 }
 
-func (o importOptions) propose(ctx context.Context, d *desk.Desk, s sheet, read reader) (exchange.Proposal, error) {
-	order, err := exchange.ParseDateOrder(o.dates)
-	if o.dates != "" && err != nil {
-		return exchange.Proposal{}, err
+// plain leaves out of a file's error the name, which we have said already.
+func plain(err error) error {
+	var of *fs.PathError
+	if errors.As(err, &of) {
+		return of.Err
 	}
-	unit := mass.Unit("")
-	if o.unit != "" {
-		if unit, err = mass.ParseUnit(o.unit); err != nil {
-			return exchange.Proposal{}, err
-		}
-	}
-	p, err := read(ctx, s.file, d.Book(), exchange.Options{Unit: unit, Dates: order, Today: d.Today(), Now: d.Now(), NewID: d.NewID})
-	if err == nil && p.Read == 0 {
-		return p, fmt.Errorf("read %q: it has headings and no rows; choose the file that holds the list", s.name)
-	}
-	return p, err
+	return err
 }
 
-// carryOut writes all of a proposal or, when a row is refused, nothing.
-func (o importOptions) carryOut(ctx context.Context, a *App, d *desk.Desk, file *store.File, s sheet, read reader) error {
-	p, err := o.propose(ctx, d, s, read)
-	if err != nil {
-		return err
-	}
-	if len(p.Rejected) > 0 && !o.skip {
+// carryOut writes all that a sheet proposes or, when a row is refused, nothing.
+func (o importOptions) carryOut(a *App, d *desk.Desk, i *desk.Import) error {
+	p := i.Proposal
+	switch {
+	case p.Read == 0:
+		return fmt.Errorf("read %q: it has headings and no rows; choose the file that holds the list", i.Name)
+	case o.dry:
+		return a.printImport(p)
+	case len(p.Rejected) > 0 && !o.skip:
 		if err := a.printImport(p); err != nil {
 			return err
 		}
@@ -127,7 +121,7 @@ func (o importOptions) carryOut(ctx context.Context, a *App, d *desk.Desk, file 
 		return fmt.Errorf("import: %d of %d rows cannot be kept and nothing was written; line %d: %s; mend them, or leave them out with -skip-bad",
 			len(p.Rejected), p.Read, first.Line, first.Reason)
 	}
-	if err := file.Write(ctx, p.Changes...); err != nil {
+	if err := d.AcceptImport(i, o.skip); err != nil {
 		return err
 	}
 	return a.printImport(p)
