@@ -59,12 +59,17 @@ func (w *world) rounds(p *person, work gym.Workout) int {
 	return max(1, int(float64(work.Seconds)/w.roundSeconds(p, work)))
 }
 
-// roundSeconds is how long one round takes somebody, with changes and breath.
+// roundSeconds is how long one round takes somebody, with changes and breath. A
+// rep list counts as one round of all its reps.
 func (w *world) roundSeconds(p *person, work gym.Workout) float64 {
 	seconds := 0.0
 	for _, item := range work.Items {
 		m, _ := w.movement(item.Movement)
-		seconds += float64(item.Amount)*m.Seconds + 8
+		amount := item.Amount
+		if len(work.Reps) > 0 {
+			amount = repsIn(work, item, 1)
+		}
+		seconds += float64(amount)*m.Seconds + 8
 	}
 	return max(30, seconds*1.25*math.Exp(-0.5*p.fit))
 }

@@ -63,8 +63,9 @@ func (f *weekFace) place(size fyne.Size) {
 	}
 	f.made.objects = f.made.objects[:0]
 	for i, t := range f.days {
-		say(t, g.days[i], p[look.Muted])
-		put(t, weekTitleWidth+float32(i)*g.columnWidth()+look.Gap3, 0, g.columnWidth(), weekHeadHeight)
+		x, wide := g.column(i)
+		say(t, elide(g.days[i], look.CaptionSize, false, wide-look.Gap2), p[look.Muted])
+		put(t, x+look.Gap3, 0, wide, weekHeadHeight)
 		f.made.objects = append(f.made.objects, t)
 	}
 	for i, row := range f.weeks[:n] {
@@ -100,7 +101,7 @@ func (r *weekRow) objects() []fyne.CanvasObject {
 // fillWeek gives the ith drawn week the words of the week it stands for.
 func (f *weekFace) fillWeek(r *weekRow, i int) {
 	g, p := f.of, look.Current()
-	week, high, wide := g.top+i, g.rowHeight(), g.columnWidth()
+	week, high := g.top+i, g.rowHeight()
 	y := weekHeadHeight + float32(i)*high
 	title := g.weeks[week]
 	ink := p[look.Muted]
@@ -118,7 +119,8 @@ func (f *weekFace) fillWeek(r *weekRow, i int) {
 	shown(r.now, title.Now)
 	for day, c := range r.cells {
 		s := Spot{week, day}
-		c.fill(g.cell(s), f.state(s), area{weekTitleWidth + float32(day)*wide + 2, y + 2, wide - 4, high - 4})
+		x, wide := g.column(day)
+		c.fill(g.cell(s), f.state(s), area{x + 2, y + 2, wide - 4, high - 4})
 	}
 }
 
@@ -137,25 +139,42 @@ func (d *dayFace) fill(c WeekCell, st dayState, a area) {
 	p := look.Current()
 	d.paint(c, st, p)
 	put(d.ground, a.x, a.y, a.w, a.h)
-	const pad, mark = 9, 10
+	const mark = 10
+	pad, narrow := float32(9), a.w < narrowDay
+	if narrow {
+		pad = 7
+	}
 	ink := p[look.Text]
 	if c.Done || c.Kind == RestDay {
 		ink = p[look.Muted]
 	}
 	first, second := lineOf(gridText), lineOf(look.CaptionSize)+1
 	rows := d.rows(c, a)
+	if rows == 3 && a.h < first+2*second+pad {
+		second -= 2 // three lines stand closer where there is little room
+	}
 	y := a.y + (a.h-first-second*(rows-1))/2
-	d.mark.set(c.Shape, p[toneOr(c.Tone, look.Muted)])
-	d.mark.put(a.x+pad, y+(first-mark)/2, mark)
 	indent := float32(0)
 	if c.Shape != NoShape {
 		indent = mark + 6
 	}
+	// In a narrow day the mark leaves the first line to the title.
+	beside, below := indent, float32(0)
+	markAt := y + (first-mark)/2
+	if narrow && c.Count != "" {
+		beside, below = 0, indent
+		markAt = y + first + (second-mark)/2
+	}
+	d.mark.set(c.Shape, p[toneOr(c.Tone, look.Muted)])
+	d.mark.put(a.x+pad, markAt, mark)
 	inner := a.w - 2*pad
-	say(d.title, elide(c.Title, gridText, true, inner-indent), ink)
-	put(d.title, a.x+pad+indent, y, inner-indent, first)
-	d.fillBelow(c, ink, area{a.x + pad, y + first, inner, second}, rows)
+	say(d.title, elide(c.Title, gridText, true, inner-beside), ink)
+	put(d.title, a.x+pad+beside, y, inner-beside, first)
+	d.fillBelow(c, ink, area{a.x + pad, y + first, inner, second}, below, rows)
 }
+
+// narrowDay is the width under which a day has no room for a mark before its title.
+const narrowDay = 120
 
 // rows is how many lines a day has room and words for.
 func (d *dayFace) rows(c WeekCell, a area) float32 {
@@ -168,18 +187,19 @@ func (d *dayFace) rows(c WeekCell, a area) float32 {
 	return 1
 }
 
-// fillBelow sets the count and the mark of a breach or of training on the second
+// fillBelow sets the count, behind the region's mark where there is an indent for
+// it, and the mark of a breach or of training on the second
 // line, and the rest on the third, or behind the count where there is none.
-func (d *dayFace) fillBelow(c WeekCell, ink color.NRGBA, a area, rows float32) {
+func (d *dayFace) fillBelow(c WeekCell, ink color.NRGBA, a area, indent, rows float32) {
 	p := look.Current()
 	note := d.note(c, p, a)
 	say(d.count, c.Count, ink)
-	put(d.count, a.x, a.y, a.w, a.h)
+	put(d.count, a.x+indent, a.y, a.w-indent, a.h)
 	sub := area{a.x, a.y + a.h, a.w, a.h}
 	if rows < 3 {
 		sub = area{a.x, a.y, a.w - note, a.h}
 		if c.Count != "" {
-			past := widthOf(c.Count, look.CaptionSize, true) + 6
+			past := indent + widthOf(c.Count, look.CaptionSize, true) + 6
 			sub.x, sub.w = sub.x+past, sub.w-past
 		}
 	}

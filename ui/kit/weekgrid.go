@@ -69,6 +69,7 @@ type WeekGrid struct {
 	pulled  bool // a day is being dragged
 	rest    float32
 	focused bool
+	shares  []float32 // how wide each day is against the others; nil is all alike
 	face    *weekFace
 }
 
@@ -95,6 +96,13 @@ func NewWeekGrid(days []string, cell func(Spot) WeekCell) *WeekGrid {
 func (g *WeekGrid) SetWeeks(weeks []WeekTitle) {
 	g.weeks = weeks
 	g.cursor, g.anchor = g.within(g.cursor), g.within(g.anchor)
+	g.Refresh()
+}
+
+// SetShares says how wide the days across are against each other, so that days
+// without anything in them can stand back. Without it all are alike.
+func (g *WeekGrid) SetShares(shares []float32) {
+	g.shares = shares
 	g.Refresh()
 }
 
@@ -167,12 +175,28 @@ func (g *WeekGrid) rowHeight() float32 {
 	return min(weekMost, max(weekLeast, room/float32(max(1, len(g.weeks)))))
 }
 
-func (g *WeekGrid) columnWidth() float32 {
+// column is where a day across begins and how wide it is.
+func (g *WeekGrid) column(day int) (x, width float32) {
 	bar := float32(0)
 	if len(g.weeks) > g.inSight() {
 		bar = gripWidth
 	}
-	return max(0, g.Size().Width-weekTitleWidth-bar) / float32(max(1, len(g.days)))
+	before, total := float32(0), float32(0)
+	for i := range g.days {
+		if i < day {
+			before += g.share(i)
+		}
+		total += g.share(i)
+	}
+	room := max(0, g.Size().Width-weekTitleWidth-bar)
+	return weekTitleWidth + room*before/total, room * g.share(day) / total
+}
+
+func (g *WeekGrid) share(day int) float32 {
+	if day < len(g.shares) {
+		return g.shares[day]
+	}
+	return 1
 }
 
 // reveal scrolls as little as brings the cursor into sight.
@@ -182,12 +206,14 @@ func (g *WeekGrid) reveal() {
 
 // at is the day at a place, or nowhere.
 func (g *WeekGrid) at(p fyne.Position) Spot {
-	if p.Y < weekHeadHeight || p.X < weekTitleWidth || g.columnWidth() == 0 {
+	row := int((p.Y - weekHeadHeight) / g.rowHeight())
+	if p.Y < weekHeadHeight || row >= g.inSight() || g.top+row >= len(g.weeks) {
 		return nowhere
 	}
-	row, day := int((p.Y-weekHeadHeight)/g.rowHeight()), int((p.X-weekTitleWidth)/g.columnWidth())
-	if row >= g.inSight() || g.top+row >= len(g.weeks) || day >= len(g.days) {
-		return nowhere
+	for day := range g.days {
+		if x, w := g.column(day); p.X >= x && p.X < x+w {
+			return Spot{g.top + row, day}
+		}
 	}
-	return Spot{g.top + row, day}
+	return nowhere
 }

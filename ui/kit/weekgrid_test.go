@@ -187,3 +187,21 @@ func BenchmarkGridStep(b *testing.B) {
 		g.Select(kit.Spot{Week: i % 26, Day: i % 7})
 	}
 }
+
+// Days that stand back leave their width to the others, and a press still finds
+// the day under it.
+func TestGridSharesItsWidth(t *testing.T) {
+	uitest.App(t, look.Dark())
+	g := newGrid(12)
+	g.SetShares([]float32{1, 1, 1, 1, 1, 1, 0.4})
+	w := uitest.OpenAs(t, look.Dark(), gridSize, g)
+	for day := range 7 {
+		at, there := uitest.Where(w, fmt.Sprintf("3/%d", day))
+		require.True(t, there)
+		uitest.TapAt(w, at)
+		assert.Equal(t, kit.Spot{Week: 3, Day: day}, g.Cursor())
+	}
+	first, _ := uitest.Where(w, "0/0")
+	second, _ := uitest.Where(w, "0/1")
+	assert.InDelta(t, (gridSize.Width-92)/6.4, second.X-first.X, 1, "a full share of what the titles leave")
+}

@@ -1,0 +1,157 @@
+package desk
+
+import (
+	"fmt"
+
+	"windlass/internal/conditioning"
+	"windlass/internal/cycle"
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// SecondLoadsOn returns what everybody of a track would do as a second lift on a
+// day, from the records as they stand now.
+func (d *Desk) SecondLoadsOn(track gym.ID, on day.Date, s gym.SecondLift) []SecondLoad {
+	var rows []SecondLoad
+	for _, a := range d.book.Athletes {
+		if a.Status == gym.Active && d.TrackOn(a.ID, on).ID == track {
+			rows = append(rows, d.secondLoad(gym.Lifter{Athlete: a.ID, Track: track}, s))
+		}
+	}
+	return rows
+}
+
+// SecondSummary says how many of a track's athletes a second lift has loads for.
+func SecondSummary(rows []SecondLoad) string {
+	known := 0
+	for _, r := range rows {
+		if r.Load != "" {
+			known++
+		}
+	}
+	switch {
+	case len(rows) == 0:
+		return "Nobody is on this track then."
+	case known == len(rows):
+		return fmt.Sprintf("Loads known for all %d athletes.", known)
+	}
+	return fmt.Sprintf("Loads known for %d of %d athletes.", known, len(rows))
+}
+
+// Lengths is how long a workout takes a fast, a usual and a slow athlete.
+type Lengths struct {
+	Fast, Usual, Slow string // "9:30", with what is done of an AMRAP
+	Note              string // where the estimate comes from, or advice about the rest
+	Fault             error  // what keeps it from being told
+}
+
+// WorkoutLengths estimates a workout, at the pace of the gym's own scores.
+func (d *Desk) WorkoutLengths(w gym.Workout) Lengths {
+	if w.Empty() {
+		return Lengths{}
+	}
+	p := d.Pace()
+	e, err := conditioning.Estimate(w, d.findMovement, p)
+	if err != nil {
+		return Lengths{Fault: err}
+	}
+	l := Lengths{Fast: lengthText(w, e.Fast), Usual: lengthText(w, e.Usual), Slow: lengthText(w, e.Slow)}
+	l.Note = conditioning.RestAdvice(w)
+	if l.Note == "" && p.Scores > 0 {
+		l.Note = fmt.Sprintf("At the pace of your gym's last %d scores.", p.Scores)
+	}
+	if l.Note == "" {
+		l.Note = "At the catalogue's pace, until your gym has scores."
+	}
+	return l
+}
+
+func lengthText(w gym.Workout, e conditioning.Estimated) string {
+	switch {
+	case w.Format == gym.AMRAP:
+		return fmt.Sprintf("%.1f rounds", e.Rounds)
+	case e.Capped:
+		return clockText(e.Seconds) + ", capped"
+	}
+	return clockText(e.Seconds)
+}
+
+// paceScores is how many of the latest scores teach the pace.
+const paceScores = 200
+
+// Pace returns how fast the gym works: the catalogue's pace, set by its latest
+// scores. A score that does not fit its workout teaches nothing.
+func (d *Desk) Pace() conditioning.Pace {
+	pace := conditioning.DefaultPace()
+	var logged []conditioning.Logged
+	for i := len(d.book.Classes) - 1; i >= 0 && len(logged) < paceScores; i-- {
+		logged = append(logged, d.scoresOf(d.book.Classes[i])...)
+	}
+	if learnt, err := conditioning.Calibrate(pace, logged, d.findMovement); err == nil {
+		return learnt
+	}
+	return pace
+}
+
+func (d *Desk) scoresOf(c gym.Class) []conditioning.Logged {
+	var logged []conditioning.Logged
+	for _, l := range c.Lifters {
+		p, ok := c.Piece(l.Track)
+		if !ok || l.Score == "" || p.Workout.Empty() || d.WorkoutFault(p.Workout) != nil {
+			continue
+		}
+		if s, err := conditioning.ParseScore(l.Score, conditioning.KindOf(p.Workout.Format)); err == nil {
+			logged = append(logged, conditioning.Logged{Workout: p.Workout, Score: s})
+		}
+	}
+	return logged
+}
+
+// What a composed workout has to fit (common practice, no source): its window, and
+// how many days ago its movements may last have been done.
+const (
+	composeShortest = 8 * 60
+	composeLongest  = 15 * 60
+	composeApart    = 3
+)
+
+// Compose proposes the conditioning of a day, with its reasons; another seed gives
+// another one.
+func (d *Desk) Compose(c gym.Cycle, at cycle.At, seed uint64) (conditioning.Proposal, error) {
+	plan, next := cycle.Copy(c, at), d.planned(c, at.Track, at.Date(c).Add(1))
+	b := conditioning.Brief{
+		Reps: plan.Main.Reps, Since: d.since(c, at), Apart: composeApart, Class: d.onTrack(at.Track, at.Date(c)),
+		Places: conditioning.PlacesOf(d.book.Equipment), Shortest: composeShortest, Longest: composeLongest,
+		Movements: d.book.Movements, Table: conditioning.DefaultTable(), Pace: d.Pace(),
+	}
+	b.Main, _ = d.Lift(plan.Main.Lift)
+	b.Next, _ = d.Lift(next.Main.Lift)
+	return conditioning.Compose(b, seed)
+}
+
+// planned returns what a cycle plans for a track on a date; a rest day outside it.
+func (d *Desk) planned(c gym.Cycle, track gym.ID, on day.Date) gym.DayPlan {
+	p, _ := c.Plan(track)
+	return p.Day(c.WeekOf(on), on.Weekday())
+}
+
+// since tells how many days before a day each movement was last planned.
+func (d *Desk) since(c gym.Cycle, at cycle.At) map[gym.MovementKey]int {
+	since := map[gym.MovementKey]int{}
+	for back := composeApart; back >= 1; back-- {
+		for _, item := range d.planned(c, at.Track, at.Date(c).Add(-back)).Workout.Items {
+			since[item.Movement] = back
+		}
+	}
+	return since
+}
+
+func (d *Desk) onTrack(track gym.ID, on day.Date) int {
+	n := 0
+	for _, a := range d.book.Athletes {
+		if a.Status == gym.Active && d.TrackOn(a.ID, on).ID == track {
+			n++
+		}
+	}
+	return n
+}

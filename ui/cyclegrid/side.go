@@ -1,0 +1,80 @@
+package cyclegrid
+
+import (
+	"fmt"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// side is what stands beside the grid: the chosen day, or what breaks a rule.
+type side struct {
+	room     *Cycle
+	turns    *kit.Segmented
+	editor   *editor
+	breaches *breachList
+	stage    *fyne.Container
+	all      fyne.CanvasObject
+}
+
+func newSide(r *Cycle) *side {
+	s := &side{room: r}
+	s.editor, s.breaches = newEditor(r), newBreachList(r)
+	s.turns = kit.NewSegmented([]string{"The day", "What breaks a rule"}, 0, s.turn)
+	s.stage = container.NewStack(s.editor.all)
+	s.all = kit.Column(look.Gap2, kit.Row(look.Gap2, s.turns, kit.Fill()), kit.Fill(s.stage))
+	return s
+}
+
+func (s *side) refresh() {
+	label := "No rule is broken"
+	if n := len(s.room.view.Breaches); n > 0 {
+		label = fmt.Sprintf("Rules broken: %d", n)
+	}
+	s.turns.SetLabels([]string{"The day", label}, s.turns.Chosen())
+	s.editor.refresh()
+	s.breaches.refresh()
+}
+
+func (s *side) turn(i int) {
+	s.turns.Set(i)
+	object := s.editor.all
+	if i == 1 {
+		object = s.breaches.all
+	}
+	s.stage.Objects = []fyne.CanvasObject{object}
+	s.stage.Refresh()
+}
+
+// flip changes between the day and the breaches.
+func (s *side) flip() {
+	s.turn(1 - s.turns.Chosen())
+	if s.turns.Chosen() == 1 {
+		s.breaches.list.Focus()
+		return
+	}
+	s.room.grid.Focus()
+}
+
+// focus goes into the day's parts.
+func (s *side) focus() {
+	s.turn(0)
+	s.editor.focus()
+}
+
+func (s *side) compose() {
+	if s.room.ready() {
+		s.turn(0)
+		s.editor.turn(1)
+		s.editor.workout.compose()
+	}
+}
+
+// page turns the day's page.
+func (s *side) page() {
+	s.turn(0)
+	s.editor.next()
+}

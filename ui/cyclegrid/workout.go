@@ -1,0 +1,229 @@
+package cyclegrid
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/conditioning"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// formats are those of conditioning in the order in which a coach reads them.
+var formats = []kit.Option{
+	{Key: string(gym.ForTime), Text: "For time", Note: "rounds or a rep list, as fast as it goes"},
+	{Key: string(gym.AMRAP), Text: "AMRAP", Note: "as many rounds as possible"},
+	{Key: string(gym.EMOM), Text: "EMOM", Note: "every minute on the minute"},
+	{Key: string(gym.Intervals), Text: "Intervals", Note: "work and rest in turn"},
+	{Key: string(gym.Chipper), Text: "Chipper", Note: "a long list, once through"},
+	{Key: string(gym.PlainSets), Text: "Sets", Note: "against no clock"},
+}
+
+// mostFields is how many fields one format has at the most.
+const mostFields = 3
+
+// workoutPart edits the conditioning: its format, its movements with their loads,
+// and how long it takes; and it proposes one.
+type workoutPart struct {
+	editor   *editor
+	format   *kit.Choice
+	fields   *fyne.Container
+	inputs   map[desk.FieldKind]*input
+	shown    gym.Format
+	items    []*itemRow
+	box      *fyne.Container
+	lengths  *fyne.Container
+	times    [3]*kit.Text
+	note     *kit.Prose
+	tiers    *kit.Prose
+	own      *fyne.Container // all but the proposal
+	composer *composer
+	drop     *kit.Button
+	all      fyne.CanvasObject
+}
+
+func newWorkoutPart(e *editor) *workoutPart {
+	w := &workoutPart{editor: e, inputs: map[desk.FieldKind]*input{}, box: kit.Column(look.Gap2), note: kit.NewProse("", 200).Small().Tone(look.Muted)}
+	w.format = kit.NewChoice("", formats, w.takeFormat).Hint("No conditioning yet").Least(150)
+	w.drop = dropButton("Take the conditioning out", func() { w.keep(gym.Workout{}, "The day has no conditioning now.") })
+	w.fields = kit.Equal(look.Gap2)
+	var columns []fyne.CanvasObject
+	for i, name := range []string{"Fast athlete", "Usual", "Slow"} {
+		w.times[i] = kit.NewStrong("").Shrinks(40)
+		columns = append(columns, kit.Column(0, kit.NewCaption(name), w.times[i]))
+	}
+	w.lengths = kit.Equal(look.Gap2, columns...)
+	w.composer = newComposer(w)
+	head := kit.Row(look.Gap2, kit.NewStrong("Conditioning"), kit.Fill(), kit.NewButton("Compose", w.compose).Key("C").Tip("Proposes a workout for this day, with its reasons."))
+	w.tiers = kit.NewProse("Loads are full, mid and light, for the load standards M and W, in "+string(e.room.desk().Settings().Unit)+".", 200).Small().Tone(look.Muted)
+	w.own = kit.Column(look.Gap2, kit.Row(look.Gap1, kit.Fill(w.format), w.drop), w.fields, w.box, w.tiers, kit.NewRule(), w.lengths, w.note)
+	w.all = kit.Column(look.Gap2, head, w.composer.all, w.own)
+	return w
+}
+
+func (w *workoutPart) refresh() {
+	x := w.editor.plan.Workout
+	w.format.Set(string(x.Format))
+	w.drop.Hidden = x.Format == ""
+	w.drawFields(x)
+	w.drawItems(x)
+	w.drawLengths(x)
+	w.composer.refresh()
+}
+
+// drawFields shows what is to be said about the format.
+func (w *workoutPart) drawFields(x gym.Workout) {
+	kinds := desk.WorkoutFields(x.Format)
+	if w.shown != x.Format {
+		w.shown = x.Format
+		w.fields.Objects = nil
+		for _, k := range kinds {
+			w.fields.Objects = append(w.fields.Objects, w.input(k).field)
+		}
+		w.fields.Refresh()
+	}
+	w.fields.Hidden = len(kinds) == 0
+	for _, k := range kinds {
+		w.input(k).show(k.Text(x))
+	}
+}
+
+func (w *workoutPart) input(k desk.FieldKind) *input {
+	if i, ok := w.inputs[k]; ok {
+		return i
+	}
+	i := w.editor.newInput(string(k), func(text string) error {
+		x, err := k.Read(w.editor.draft().Workout, text)
+		if err == nil {
+			w.keep(x, "The conditioning is changed.")
+		}
+		return err
+	}).hint(k.Hint()).least(80)
+	w.inputs[k] = i
+	return i
+}
+
+func (w *workoutPart) drawItems(x gym.Workout) {
+	options := movementOptions(w.editor.room.desk())
+	for len(w.items) < len(x.Items)+1 {
+		w.items = append(w.items, newItemRow(w, len(w.items)))
+	}
+	if len(w.box.Objects) != len(x.Items)+1 {
+		w.box.Objects = nil
+		for _, r := range w.items[:len(x.Items)+1] {
+			w.box.Objects = append(w.box.Objects, r.all)
+		}
+		w.box.Refresh()
+	}
+	for i, r := range w.items[:len(x.Items)+1] {
+		item := gym.Item{}
+		if i < len(x.Items) {
+			item = x.Items[i]
+		}
+		r.show(x, item, options)
+	}
+	w.tiers.Hidden = len(x.Items) == 0
+}
+
+func movementOptions(d *desk.Desk) []kit.Option {
+	var options []kit.Option
+	for _, m := range d.Book().Movements {
+		if !m.Hidden {
+			options = append(options, kit.Option{Key: string(m.Key), Text: m.Name, Note: string(m.Region)})
+		}
+	}
+	return options
+}
+
+// drawLengths tells how long it takes, or what keeps that from being told.
+func (w *workoutPart) drawLengths(x gym.Workout) {
+	l := w.editor.room.desk().WorkoutLengths(x)
+	w.lengths.Hidden = x.Empty() || l.Fault != nil
+	for i, text := range []string{l.Fast, l.Usual, l.Slow} {
+		w.times[i].SetText(text)
+	}
+	w.note.Hidden = x.Format == ""
+	if fault := w.editor.room.desk().WorkoutFault(x); fault != nil {
+		w.note.SetText(kit.Sentence(fault))
+		w.note.Tone(look.Warn)
+		return
+	}
+	w.note.SetText(l.Note)
+	w.note.Tone(look.Muted)
+}
+
+func (w *workoutPart) keep(x gym.Workout, sentence string) {
+	p := w.editor.draft()
+	p.Workout = x
+	w.editor.keep(p, sentence)
+}
+
+func (w *workoutPart) takeFormat(o kit.Option) {
+	w.keep(w.editor.room.desk().WithFormat(w.editor.draft().Workout, gym.Format(o.Key)), "The conditioning is "+o.Text+" now.")
+}
+
+// forget drops a proposal for another day.
+func (w *workoutPart) forget() { w.composer.forget() }
+
+func (w *workoutPart) compose() { w.composer.another() }
+
+// composer proposes a workout above the day's own.
+type composer struct {
+	workout  *workoutPart
+	seed     uint64
+	proposal conditioning.Proposal
+	open     bool
+	text     *kit.Prose
+	why      *kit.Prose
+	now      *kit.Prose
+	take     *kit.Button
+	all      *fyne.Container
+}
+
+func newComposer(w *workoutPart) *composer {
+	c := &composer{workout: w, text: kit.NewProse("", 200), why: kit.NewProse("", 200).Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
+	c.take = kit.NewButton("Take it", c.accept).Primary()
+	buttons := kit.Row(look.Gap2, c.take, kit.NewButton("Another", c.another).Key("C"), kit.NewButton("Leave it", func() {
+		c.forget()
+		w.editor.fill()
+	}).Plain(), kit.Fill())
+	c.all = kit.Column(look.Gap3, c.text, c.why, buttons, kit.NewRule(), c.now)
+	c.all.Hide()
+	return c
+}
+
+// another proposes a workout, each time another one.
+func (c *composer) another() {
+	e := c.workout.editor
+	c.seed++
+	p, err := e.room.desk().Compose(e.room.view.Cycle, e.at, c.seed)
+	c.open = true
+	c.proposal = p
+	c.text.SetText(e.room.desk().WorkoutText(p.Workout) + ".")
+	c.why.SetText(strings.Join(p.Why, "\n"))
+	c.take.Able(err == nil)
+	if err != nil {
+		c.text.SetText("Nothing fits this day.")
+		c.why.SetText(kit.Sentence(err))
+	}
+	e.fill()
+}
+
+func (c *composer) accept() {
+	c.open = false
+	c.workout.keep(c.proposal.Workout, "The proposal is the day's conditioning now.")
+}
+
+func (c *composer) forget() { c.open, c.seed = false, 0 }
+
+func (c *composer) refresh() {
+	c.all.Hidden, c.workout.own.Hidden = !c.open, c.open
+	now := "Nothing is planned for this day yet."
+	if x := c.workout.editor.plan.Workout; !x.Empty() {
+		now = "Planned as it is: " + c.workout.editor.room.desk().WorkoutText(x) + "."
+	}
+	c.now.SetText(now)
+}
