@@ -17,26 +17,25 @@ type recordKey struct {
 	reps    int
 }
 
+func keyOfRecord(r gym.Result) recordKey { return recordKey{r.Athlete, r.Lift, r.Reps} }
+
 func newRecords(book *gym.Book, lifts *liftFinder) records {
 	best := records{}
 	for _, r := range book.Results {
-		if r.Void == nil {
-			best.raise(r, lifts.byKey[r.Lift].Measure)
+		key := keyOfRecord(r)
+		if before, known := best[key]; r.Void == nil && (!known || beats(r, before, lifts.byKey[r.Lift].Measure)) {
+			best[key] = r
 		}
 	}
 	return best
 }
 
-// raise keeps r if it is the first or beats the record, and reports whether it is
-// as good as the record at least.
-func (b records) raise(r gym.Result, by gym.Measure) (before gym.Result, raised bool) {
-	key := recordKey{r.Athlete, r.Lift, r.Reps}
-	before, known := b[key]
-	if known && !beats(r, before, by) {
-		return before, false
+// or returns the record that a result has to beat, in b or else in others.
+func (b records) or(others records, r gym.Result) (record gym.Result, known bool) {
+	if record, known = b[keyOfRecord(r)]; !known {
+		record, known = others[keyOfRecord(r)]
 	}
-	b[key] = r
-	return before, true
+	return record, known
 }
 
 func beats(r, best gym.Result, by gym.Measure) bool {

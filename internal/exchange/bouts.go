@@ -98,7 +98,8 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 	if b.ID == "" {
 		b.ID = r.o.NewID()
 	}
-	r.noteUnowned(l.line, b)
+	r.noteUnowned(l, b)
+	r.p.keep(l)
 	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
 }
 
@@ -108,10 +109,10 @@ func (l *line) boutReps() int {
 	return l.whole(colReps, 1, most)
 }
 
-func (r *boutReader) noteUnowned(line int, b gym.Bout) {
+func (r *boutReader) noteUnowned(l *line, b gym.Bout) {
 	m := r.byKey[b.Movement]
 	owned := r.owned.Implement(m.Implement)
 	if len(owned) > 0 && !slices.Contains(owned, b.Load) {
-		r.p.note(line, "the gym owns no %s of %s; the bout is kept with that load", m.Implement, b.Load.In(b.Unit))
+		l.note("the gym owns no %s of %s; the bout is kept with that load", m.Implement, b.Load.In(b.Unit))
 	}
 }

@@ -70,16 +70,16 @@ var (
 
 	rosterSpellings = spellings{
 		colID: {"id", "athleteid"}, colName: nameSpellings, colFirst: firstSpellings, colLast: lastSpellings,
-		colStandard: {"standard", "loadstandard", "standardloads", "loads", "mw", "morw", "sex", "gender"},
-		colStatus:   {"status", "state"},
+		colStandard: {"standard", "loadstandard", "standardloads", "mw", "morw", "sex", "gender"},
+		colStatus:   {"status"},
 		colUnit:     {"unit", "units", "reads"},
-		colTrack:    {"track", "programme", "program", "group"},
+		colTrack:    {"track", "programme", "program"},
 		colJoined:   {"joined", "joinedon", "joindate", "since", "membersince", "start", "startdate", "started"},
 		colDays:     {"days", "trainingdays", "free", "freedays", "weekdays", "cancome"},
 		colWant:     {"daysaweek", "daysperweek", "daysweek", "dayswanted", "wanteddays", "want", "sessionsaweek", "sessionsperweek"},
 		colDisplay:  {"displayname", "display", "wallname", "nickname", "nick"},
 		colShow:     {"onthewall", "onwall", "wall", "wallshows", "show"},
-		colBackOn:   {"backon", "back", "cameback"},
+		colBackOn:   {"backon", "cameback"},
 		colNotes:    {"notes", "note", "remarks", "comments"},
 		colDate:     {"date", "on", "when", "testdate", "tested", "testedon", "datetested"},
 	}
@@ -146,21 +146,25 @@ func (c columns) named() bool { return c.has(colName) || c.has(colFirst) || c.ha
 // headingRows is how far down the headings may stand, under a title and a date.
 const headingRows = 12
 
-// place finds the headings of a sheet: the first row of its beginning for which
-// enough is true. It returns the rows under them.
-func place(s sheet, all spellings, enough func(columns) bool, lifts *liftFinder) (columns, []row, bool, error) {
+// place finds the headings of a sheet: of the rows at its beginning for which
+// enough is true, the one that says most, since a title may look like a heading.
+// It returns the rows under them.
+func place(s sheet, all spellings, enough func(columns) bool, lifts *liftFinder) (best columns, rows []row, found bool, err error) {
 	for i, r := range s.rows[:min(len(s.rows), headingRows)] {
 		c := columns{at: map[column]int{}, ranks: map[column]int{}, units: map[int]mass.Unit{}, headings: r.cells, line: r.line}
 		var twice error
 		for index := range r.cells {
 			twice = errors.Join(twice, c.add(index, all, lifts))
 		}
-		if enough(c) {
-			return c, s.rows[i+1:], true, twice
+		if enough(c) && (!found || c.said() > best.said()) {
+			best, rows, found, err = c, s.rows[i+1:], true, twice
 		}
 	}
-	return columns{}, nil, false, nil
+	return best, rows, found, err
 }
+
+// said is how many columns mean something.
+func (c columns) said() int { return len(c.at) + len(c.maxes) }
 
 // add says what one column means. A second column that means the same is an error.
 func (c *columns) add(index int, all spellings, lifts *liftFinder) error {

@@ -1,7 +1,6 @@
 package exchange
 
 import (
-	"fmt"
 	"reflect"
 	"strings"
 
@@ -22,10 +21,14 @@ var (
 
 // fields returns the athlete with what the row says about them.
 func (r *rosterReader) fields(l *line, a gym.Athlete) gym.Athlete {
-	if name := l.name(); name != "" && gym.FoldName(name) != gym.FoldName(a.Name) {
-		a.Name = name // only possible for a row with an ID
+	// Only a row with the athlete's ID can say that the name has changed.
+	if name := l.name(); l.id(has(r.byID)) == a.ID && name != "" && gym.FoldName(name) != gym.FoldName(a.Name) {
+		a.Name = name
 	}
-	set(l, colStandard, &a.Standard, standards, "the load standard M or W")
+	if l.standard(&a.Standard); a.Standard == "" {
+		a.Standard = gym.StandardW // too light does no harm
+		l.note("%s has no load standard and starts from W, the lighter; change it in the roster", a.Name)
+	}
 	set(l, colStatus, &a.Status, statuses, "active, paused or archived")
 	set(l, colShow, &a.Show, shows, "name, initials or nothing")
 	if unit := l.ownUnit(); unit != "" {
@@ -37,11 +40,7 @@ func (r *rosterReader) fields(l *line, a gym.Athlete) gym.Athlete {
 	if d := l.date(colBackOn); d != day.None {
 		a.BackOn = d
 	}
-	if text := l.cell(colDays); text != "" {
-		days, err := day.ParseWeekdays(strings.NewReplacer("/", ",", "+", ",", ".", ",", "&", ",").Replace(text))
-		l.faults.add(l.columns.heading(colDays), err)
-		a.Free = days
-	}
+	l.days(&a)
 	if l.cell(colWant) != "" {
 		a.Want = l.whole(colWant, 0, 7)
 	}
@@ -53,6 +52,34 @@ func (r *rosterReader) fields(l *line, a gym.Athlete) gym.Athlete {
 	}
 	return a
 }
+
+// standard takes a column of sexes as a hint, and passes over what is no hint.
+func (l *line) standard(to *gym.Standard) {
+	switch readHeading(l.columns.heading(colStandard)).key() {
+	case "sex", "gender":
+		if s, hint := standards[strings.ToLower(l.cell(colStandard))]; hint {
+			*to = s
+		}
+	default:
+		set(l, colStandard, to, standards, "the load standard M or W")
+	}
+}
+
+// days reads weekdays, or how many days a week are wanted where a number stands.
+func (l *line) days(a *gym.Athlete) {
+	text := l.cell(colDays)
+	if n := number(text); n >= 0 && n <= 7 {
+		a.Want = n
+		return
+	}
+	if text != "" {
+		days, err := day.ParseWeekdays(betweenDays.Replace(text))
+		l.faults.add(l.columns.heading(colDays), err)
+		a.Free = days
+	}
+}
+
+var betweenDays = strings.NewReplacer("/", ",", "+", ",", ".", ",", "&", ",")
 
 // set reads a cell that says one of a few words.
 func set[T ~string](l *line, c column, to *T, known map[string]T, choices string) {
@@ -86,8 +113,14 @@ func (r *rosterReader) track(l *line, athlete gym.ID) []gym.Change {
 	}}}
 }
 
-// maxes reads the row's rep maxes. Those under the record come back as sentences.
-func (r *rosterReader) maxes(l *line, a gym.Athlete) (results []gym.Change, under []string) {
+// maxes are the rep maxes of one row against the records.
+type maxes struct {
+	changes []gym.Change
+	raised  records // those that the changes make
+}
+
+func (r *rosterReader) maxes(l *line, a gym.Athlete) maxes {
+	found := maxes{raised: records{}}
 	on := l.date(colDate)
 	if on == day.None {
 		on = r.o.Today
@@ -98,19 +131,24 @@ func (r *rosterReader) maxes(l *line, a gym.Athlete) (results []gym.Change, unde
 			continue
 		}
 		result := gym.Result{Athlete: a.ID, Lift: m.lift.Key, Reps: m.reps, Unit: a.Unit, On: on, Source: gym.Reported, Made: r.o.Now}
-		if !l.effort(m, text, &result) {
-			continue
-		}
-		before, raised := r.best.raise(result, m.lift.Measure)
-		switch {
-		case raised:
-			result.ID = r.o.NewID()
-			results = append(results, gym.AddResult{Result: result})
-		case shown(before) != shown(result):
-			under = append(under, fmt.Sprintf("%s of %s does not beat the record of %s, which stays", l.columns.headings[m.index], shown(result), shown(before)))
+		if l.effort(m, text, &result) {
+			r.compare(l, &found, m, result)
 		}
 	}
-	return results, under
+	return found
+}
+
+// compare keeps a rep max that beats the record, and notes one that is under it.
+func (r *rosterReader) compare(l *line, found *maxes, m maxColumn, result gym.Result) {
+	record, known := found.raised.or(r.best, result)
+	switch by := m.lift.Measure; {
+	case !known || beats(result, record, by):
+		result.ID = r.o.NewID()
+		found.raised[keyOfRecord(result)] = result
+		found.changes = append(found.changes, gym.AddResult{Result: result})
+	case beats(record, result, by):
+		l.note("%s: %s of %s does not beat the record of %s, which stays", l.name(), l.columns.headings[m.index], shown(result), shown(record))
+	}
 }
 
 // effort reads a rep max into a result and reports whether it could.

@@ -18,6 +18,7 @@ type line struct {
 	o       Options
 	known   func(name string) bool // whether the gym has an athlete of that name
 	faults  faults
+	notes   []string // told only if the row is kept
 }
 
 // cell returns what stands in a column, and nothing for a blank cell.
@@ -74,6 +75,10 @@ func (l *line) needName() string {
 	return name
 }
 
+func (l *line) note(format string, args ...any) {
+	l.notes = append(l.notes, fmt.Sprintf(format, args...))
+}
+
 // need returns a cell that must say something, and refuses a blank one.
 func (l *line) need(c column, what string) string {
 	text := l.cell(c)
@@ -83,26 +88,23 @@ func (l *line) need(c column, what string) string {
 	return text
 }
 
+// date refuses a day that is years ahead: the year is a slip.
 func (l *line) date(c column) day.Date {
 	text := l.cell(c)
 	if text == "" {
 		return day.None
 	}
 	d, err := parseDate(text, l.o.Dates, l.epoch)
+	if err == nil && d > l.o.Today.Add(366) {
+		err = fmt.Errorf("%s is more than a year from now; check the year", d)
+	}
 	l.faults.add(l.columns.heading(c), err)
 	return d
 }
 
-// needDate refuses a row without a date, and one that is years ahead: a slip.
 func (l *line) needDate() day.Date {
-	d := l.date(colDate)
-	switch {
-	case d == day.None && !l.faults.any():
-		l.refuse(colDate, "there is no date; write one like 2026-03-09")
-	case d > l.o.Today.Add(366):
-		l.refuse(colDate, "%s is more than a year from now; check the year", d)
-	}
-	return d
+	l.need(colDate, "date")
+	return l.date(colDate)
 }
 
 // unit is that of loads in a column that have none of their own: the heading's,

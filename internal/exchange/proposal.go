@@ -66,13 +66,14 @@ const (
 // notesLimit keeps a long sheet of one mistake from burying the rest.
 const notesLimit = 50
 
-func (p *Proposal) note(line int, format string, args ...any) {
-	switch len(p.Notes) {
-	case notesLimit:
-		p.Notes = append(p.Notes, "and more of the kind")
-	default:
-		if len(p.Notes) < notesLimit {
-			p.Notes = append(p.Notes, fmt.Sprintf("line %d: ", line)+fmt.Sprintf(format, args...))
+// keep files the notes of a row that is kept.
+func (p *Proposal) keep(l *line) {
+	for _, n := range l.notes {
+		switch {
+		case len(p.Notes) < notesLimit:
+			p.Notes = append(p.Notes, fmt.Sprintf("line %d: %s", l.line, n))
+		case len(p.Notes) == notesLimit:
+			p.Notes = append(p.Notes, "and more of the kind")
 		}
 	}
 }

@@ -3,6 +3,7 @@ package exchange
 import (
 	"context"
 	"fmt"
+	"maps"
 	"slices"
 
 	"windlass/internal/day"
@@ -55,7 +56,7 @@ type rosterReader struct {
 	o       Options
 	columns columns
 	epoch   day.Date
-	names   *gym.Names[gym.ID]
+	names   finder[gym.ID]
 	tracks  finder[gym.ID]
 	all     []string // names, to find near ones among
 	byID    map[gym.ID]gym.Athlete
@@ -68,7 +69,7 @@ type rosterReader struct {
 func newRosterReader(book *gym.Book, o Options, c columns, epoch day.Date, lifts *liftFinder) *rosterReader {
 	r := &rosterReader{
 		o: o.over(book), columns: c, epoch: epoch,
-		names: gym.AthleteNames(book.Athletes), tracks: newFinder(gym.TrackNames(book.Tracks)),
+		names: newFinder(gym.AthleteNames(book.Athletes)), tracks: newFinder(gym.TrackNames(book.Tracks)),
 		byID: map[gym.ID]gym.Athlete{}, on: tracksOn(book.Moves, o.Today),
 		best: newRecords(book, lifts), seen: map[gym.ID]int{},
 	}
@@ -99,7 +100,7 @@ func tracksOn(moves []gym.TrackMove, on day.Date) map[gym.ID]gym.ID {
 
 // row reads one athlete and says what the gym would learn.
 func (r *rosterReader) row(raw row) (verdict, []gym.Change, *faults) {
-	l := &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: func(name string) bool { return len(r.names.Keys(name)) > 0 }}
+	l := &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: r.names.knows}
 	before, known := r.who(l)
 	after := r.fields(l, before)
 	var changes []gym.Change
@@ -107,12 +108,12 @@ func (r *rosterReader) row(raw row) (verdict, []gym.Change, *faults) {
 		changes = append(changes, gym.PutAthlete{Athlete: after})
 	}
 	changes = append(changes, r.track(l, after.ID)...)
-	results, under := r.maxes(l, after)
-	changes = append(changes, results...)
+	maxes := r.maxes(l, after)
+	changes = append(changes, maxes.changes...)
 	if l.faults.any() {
 		return same, nil, &l.faults
 	}
-	r.accept(l, after, known, results, under)
+	r.accept(l, after, known, maxes)
 	switch {
 	case !known:
 		return added, changes, nil
@@ -128,7 +129,7 @@ func (r *rosterReader) who(l *line) (a gym.Athlete, known bool) {
 	if a, known = r.byID[id]; !known {
 		keys := r.names.Keys(name)
 		if len(keys) > 1 {
-			l.refuse(colName, "%d athletes are called %q; add a column ID with the one that is meant", len(keys), name)
+			l.refuse(l.columns.nameColumn(), "%d athletes are called %q; add a column ID with the one that is meant", len(keys), name)
 		}
 		if len(keys) > 0 {
 			a, known = r.byID[keys[0]], true
@@ -138,43 +139,37 @@ func (r *rosterReader) who(l *line) (a gym.Athlete, known bool) {
 		return r.newAthlete(name, id), false
 	}
 	if line, twice := r.seen[a.ID]; twice {
-		l.refuse(colName, "line %d is about the same athlete; keep one of the two", line)
+		l.refuse(l.columns.nameColumn(), "line %d is about the same athlete; keep one of the two", line)
 	}
 	return a, true
 }
 
-// newAthlete starts from the lighter of the standard loads: too light does no harm.
+// newAthlete has the gym's usual choices and as yet no load standard.
 func (r *rosterReader) newAthlete(name string, id gym.ID) gym.Athlete {
 	if id == "" {
 		id = r.o.NewID()
 	}
-	return gym.Athlete{
-		ID: id, Name: name, Standard: gym.StandardW, Status: gym.Active, Unit: r.o.gymUnit, Show: gym.WallName,
-	}
+	return gym.Athlete{ID: id, Name: name, Status: gym.Active, Unit: r.o.gymUnit, Show: gym.WallName}
 }
 
-// accept notes what is worth a look and remembers the row for those after it.
-func (r *rosterReader) accept(l *line, a gym.Athlete, known bool, results []gym.Change, under []string) {
-	for _, u := range under {
-		r.p.note(l.line, "%s: %s", a.Name, u)
-	}
+// accept remembers a sound row for those after it.
+func (r *rosterReader) accept(l *line, a gym.Athlete, known bool, m maxes) {
+	maps.Copy(r.best, m.raised)
 	if !known {
-		if l.cell(colStandard) == "" {
-			r.p.note(l.line, "%s has no load standard and starts from W, the lighter; change it in the roster", a.Name)
-		}
-		r.guess(l.line, a.Name)
+		r.guess(l, a.Name)
 		r.names.Add(a.Name, a.ID)
 		r.byID[a.ID] = a
 	}
 	r.seen[a.ID] = l.line
+	r.p.keep(l)
 }
 
 // guess tells of a new name that is nearly a known one.
-func (r *rosterReader) guess(line int, name string) {
+func (r *rosterReader) guess(l *line, name string) {
 	if r.guesses++; r.guesses > guessLimit {
 		return
 	}
 	if near := gym.Nearest(name, r.all, 1); len(near) > 0 {
-		r.p.note(line, "%s is new to the gym; %s is there already: the same person?", name, near[0])
+		l.note("%s is new to the gym; %s is there already: the same person?", name, near[0])
 	}
 }

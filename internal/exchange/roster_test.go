@@ -225,6 +225,37 @@ func TestHeadingsUnderATitle(t *testing.T) {
 	assert.Equal(t, [5]int{1, 1, 0, 0, 0}, counts(p))
 }
 
+// A title may look like a heading; the row that says more is the one.
+func TestATitleIsNoHeading(t *testing.T) {
+	p := roster(t, smallGym(), options(), "Athletes;;\nName;Squat;Track\nCleo Cedar;100;\n")
+	assert.Equal(t, [5]int{1, 1, 0, 0, 0}, counts(p))
+}
+
+// What a refused row said is forgotten.
+func TestARefusedRowLeavesNothing(t *testing.T) {
+	p := roster(t, smallGym(), options(), "Name,Squat,Bench\nAnn Ash,150,heavy\nAnn Ash,150,100\n")
+	assert.Equal(t, [5]int{2, 0, 1, 0, 1}, counts(p))
+	assert.Len(t, p.Changes, 2)
+}
+
+func TestOnlyAnIDRenames(t *testing.T) {
+	p := roster(t, smallGym(), options(), "ID,Name\nann,Ann Alder\n")
+	require.Len(t, p.Changes, 1)
+	assert.Equal(t, "Ann Alder", p.Changes[0].(gym.PutAthlete).Athlete.Name)
+	p = roster(t, smallGym(), options(), "Name\nann\n") // the ID in the place of the name
+	assert.Equal(t, [5]int{1, 0, 0, 1, 0}, counts(p))
+}
+
+func TestHintsOfStandardAndDays(t *testing.T) {
+	p := roster(t, smallGym(), options(), "Name,Gender,Training days\nCleo,non-binary,3\nDora,man,Tue+Thu\n")
+	require.Empty(t, p.Rejected)
+	cleo, dora := p.Changes[0].(gym.PutAthlete).Athlete, p.Changes[1].(gym.PutAthlete).Athlete
+	assert.Equal(t, gym.StandardW, cleo.Standard)
+	assert.Equal(t, 3, cleo.Want)
+	assert.Equal(t, gym.StandardM, dora.Standard)
+	assert.Equal(t, day.WeekdaysOf(day.Tuesday, day.Thursday), dora.Free)
+}
+
 func TestSheetsThatAreNoRoster(t *testing.T) {
 	for _, c := range []struct{ sheet, want string }{
 		{"Athlete no.,Squat\n7,100\n", "columns found: Athlete no., Squat"},
