@@ -20,9 +20,8 @@ type Arrival struct {
 }
 
 // Arrivals lists who may come to a class: those expected, then those who came
-// unexpected, then everybody else who trains, each by name. With a search only
-// those whose name holds every word of it are listed.
-func (d *Desk) Arrivals(c gym.Class, search string) []Arrival {
+// unexpected, then everybody else who trains, each by name.
+func (d *Desk) Arrivals(c gym.Class) []Arrival {
 	expected := map[gym.ID]bool{}
 	for _, due := range d.Expected(slotOf(c), c.On) {
 		expected[due.Athlete] = true
@@ -31,7 +30,7 @@ func (d *Desk) Arrivals(c gym.Class, search string) []Arrival {
 	for _, a := range d.book.Athletes {
 		_, err := lifter(&c, a.ID)
 		row := Arrival{Athlete: a, Here: err == nil, Expected: expected[a.ID]}
-		if !row.Here && a.Status != gym.Active || !matches(a.Name, search) {
+		if !row.Here && a.Status != gym.Active {
 			continue
 		}
 		if row.Track = d.TrackOn(a.ID, c.On).Name; row.Track == "" {
@@ -63,6 +62,17 @@ func (a Arrival) rank() int {
 		return 1
 	}
 	return 0
+}
+
+// Matching keeps the arrivals whose name holds every word of a search.
+func Matching(rows []Arrival, search string) []Arrival {
+	var kept []Arrival
+	for _, r := range rows {
+		if matches(r.Athlete.Name, search) {
+			kept = append(kept, r)
+		}
+	}
+	return kept
 }
 
 func matches(name, search string) bool {

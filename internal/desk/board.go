@@ -69,14 +69,14 @@ func (b Board) At(now time.Time) clock.Moment { return clock.Climb(b.Class.Climb
 // equipment.
 type Boards struct {
 	book   *gym.Book
-	loads  map[string]*plates.Loads
+	loads  loadCache
 	stacks map[string][]plates.Step // see [Boards.sequence]
 }
 
 // NewBoards returns what draws up boards from a book, which may be the partial
 // one of the wall.
 func NewBoards(book *gym.Book) *Boards {
-	return &Boards{book: book, loads: map[string]*plates.Loads{}, stacks: map[string][]plates.Step{}}
+	return &Boards{book: book, loads: loadCache{}, stacks: map[string][]plates.Step{}}
 }
 
 // Board draws up the board of a class.

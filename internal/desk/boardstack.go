@@ -9,13 +9,13 @@ import (
 	"windlass/internal/plates"
 )
 
-func (bs *Boards) loadsOf(bar string) (*plates.Loads, error) {
-	if l, ok := bs.loads[bar]; ok {
+func (bs *Boards) loadsOf(key loadKey) (*plates.Loads, error) {
+	if l, ok := bs.loads[key]; ok {
 		return l, nil
 	}
-	l, err := loadsOfBar(bs.book.Equipment, bar)
+	l, err := loadsOfBar(bs.book.Equipment, key)
 	if err == nil {
-		bs.loads[bar] = l
+		bs.loads[key] = l
 	}
 	return l, err
 }

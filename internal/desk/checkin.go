@@ -242,11 +242,11 @@ func (d *Desk) KeepClimb(class gym.ID, plan gym.ClimbPlan) error {
 }
 
 // rig is what a lifter of a class lifts with.
-func (d *Desk) rig(l gym.Lifter) (climb.Rig, error) { return rigOf(&d.book, l, d.Loads) }
+func (d *Desk) rig(l gym.Lifter) (climb.Rig, error) { return rigOf(&d.book, l, d.loadsOf) }
 
 // rigOf needs no more of the book than the wall has: the equipment, the lifts and
 // the settings.
-func rigOf(b *gym.Book, l gym.Lifter, loads func(bar string) (*plates.Loads, error)) (climb.Rig, error) {
+func rigOf(b *gym.Book, l gym.Lifter, loads func(loadKey) (*plates.Loads, error)) (climb.Rig, error) {
 	r := climb.Rig{Rounding: b.Settings.Rounding, Unit: b.Settings.Unit}
 	at := slices.IndexFunc(b.Lifts, func(x gym.Lift) bool { return x.Key == l.Lift })
 	if at < 0 {
@@ -257,13 +257,17 @@ func rigOf(b *gym.Book, l gym.Lifter, loads func(bar string) (*plates.Loads, err
 		r.Rack = climb.Whole(whole)
 		return r, nil
 	}
-	rack, err := loads(l.Bar)
+	all, err := loads(loadKey{bar: l.Bar})
+	if err != nil {
+		return r, err
+	}
+	usual, err := loads(loadKey{bar: l.Bar, usual: true})
 	if err != nil {
 		return r, err
 	}
 	if lift.Floor {
-		rack = rack.FromFloor()
+		all, usual = all.FromFloor(), usual.FromFloor()
 	}
-	r.Rack = rack
+	r.Rack = sparing{usual: usual, all: all, base: l.Base}
 	return r, nil
 }

@@ -282,12 +282,12 @@ func TestArrivals(t *testing.T) {
 	gone := b.join("Cleo Ash")
 	require.NoError(t, b.SetStatus(gym.Archived, gone.ID))
 	require.NoError(t, b.KeepRestriction(gym.Restriction{ID: b.NewID(), Athlete: bo.ID, Text: "sore knee", Region: gym.Lower, From: b.Today()}))
-	rows := b.Arrivals(mustClass(t, b.Desk, c.ID), "")
+	rows := b.Arrivals(mustClass(t, b.Desk, c.ID))
 	require.Len(t, rows, 2, "who has left is not listed")
 	assert.True(t, rows[0].Here)
 	assert.Equal(t, "Ada Lund", rows[0].Athlete.Name)
 	assert.Equal(t, "sore knee", rows[1].Note)
-	rows = b.Arrivals(mustClass(t, b.Desk, c.ID), "it bo")
+	rows = desk.Matching(rows, "it bo")
 	require.Len(t, rows, 1)
 	assert.Equal(t, bo.ID, rows[0].Athlete.ID)
 	id, err := b.WalkIn(c.ID, "Dov Quist")
@@ -317,6 +317,19 @@ func TestStaleBaseIsLoweredOnlyWhenTheCoachSays(t *testing.T) {
 	require.NoError(t, b.CountFrom(c.ID, a.ID, gym.Effort{Load: 97500 * mass.Gram}))
 	s, _ = b.Standing(mustClass(t, b.Desk, c.ID), a.ID)
 	assert.Equal(t, "From 97.5 kg, as reported", s.Number)
+}
+
+func TestFractionalPlatesAreForRecords(t *testing.T) {
+	b, c := hall(t) // the starter owns pairs of 0.5 kg
+	b.lifts(c.ID, "back-squat", 3)
+	a := b.come(c.ID, "Ada Lund", gym.StandardM, "back-squat", "3x101")
+	row, ok := b.Boards().Board(mustClass(t, b.Desk, c.ID)).Lifter(a.ID)
+	require.True(t, ok)
+	last := len(row.Sets) - 1
+	for i, s := range row.Sets[:last] {
+		assert.Zero(t, s.Likely()%(2500*mass.Gram), "rung %d: %s", i+1, s.Likely())
+	}
+	assert.Equal(t, "103 kg", row.Sets[last].Likely().String(), "over 101 kg and within 102 %, 103.02 kg")
 }
 
 // 70 % of a 5RM of 100 kg is 70 kg.
@@ -524,8 +537,8 @@ func TestClashSentences(t *testing.T) {
 		want string
 	}{
 		{desk.BoardClash{Rungs: []int{6}, Disc: disc, Need: 9, Have: 8, Restack: true}, "Rung 6: all stations together want 9 pairs of 25 kg, the gym has 8. Other plates make the same loads."},
-		{desk.BoardClash{Rungs: []int{6, 7}, Disc: disc, Need: 9, Have: 8, Stations: []string{"Rack 1"}, Wait: true}, "Rungs 6 to 7: all stations together want 9 pairs of 25 kg, the gym has 8. Rack 1 wait until the others have lifted."},
-		{desk.BoardClash{Rungs: []int{6}, Disc: disc, Need: 9, Have: 8, Stations: []string{"Rack 1", "Rack 2"}}, "Rung 6: all stations together want 9 pairs of 25 kg, the gym has 8. Rack 1 and Rack 2 take what the plates allow."},
+		{desk.BoardClash{Rungs: []int{6, 7}, Disc: disc, Need: 9, Have: 8, Stations: []string{"Rack 1"}, Wait: true}, "Rungs 6 to 7: all stations together want 9 pairs of 25 kg, the gym has 8. To wait until the others have lifted: Rack 1."},
+		{desk.BoardClash{Rungs: []int{6}, Disc: disc, Need: 9, Have: 8, Stations: []string{"Rack 1", "Rack 2"}}, "Rung 6: all stations together want 9 pairs of 25 kg, the gym has 8. To load the nearest that is left: Rack 1, Rack 2."},
 	} {
 		assert.Equal(t, row.want, row.c.Text())
 	}

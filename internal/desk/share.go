@@ -56,11 +56,11 @@ func heaviest(lifters []BoardLifter) mass.Mass {
 // from returns the loads of a bar with a station's own heap, where they make every
 // target; else those with the whole stock, and [Boards.Clashes] tells what runs out.
 func (bs *Boards) from(bar string, h heap, targets []mass.Mass) (*plates.Loads, string, error) {
-	whole, err := bs.loadsOf(bar)
+	whole, err := bs.loadsOf(loadKey{bar: bar})
 	if err != nil || h.key == "" {
 		return whole, "", err
 	}
-	key := bar + " " + h.key
+	key := loadKey{bar: bar, heap: h.key}
 	own, ok := bs.loads[key]
 	if !ok {
 		if own, err = plates.NewLoads(whole.Bar(), h.stock); err != nil {
@@ -124,7 +124,7 @@ func (bs *Boards) queues(b Board) (queues []plates.Queue, rungs []int, names []s
 		if len(s.Lifters) == 0 || s.Lifters[0].Bar == "" {
 			continue
 		}
-		loads, err := bs.loadsOf(s.Lifters[0].Bar)
+		loads, err := bs.loadsOf(loadKey{bar: s.Lifters[0].Bar})
 		if err != nil {
 			continue
 		}
@@ -162,9 +162,9 @@ func (c BoardClash) Text() string {
 	case c.Restack:
 		return text + " Other plates make the same loads."
 	case c.Wait:
-		return text + " " + strings.Join(c.Stations, " and ") + " wait until the others have lifted."
+		return text + " To wait until the others have lifted: " + strings.Join(c.Stations, ", ") + "."
 	}
-	return text + " " + strings.Join(c.Stations, " and ") + " take what the plates allow."
+	return text + " To load the nearest that is left: " + strings.Join(c.Stations, ", ") + "."
 }
 
 func rungWords(rungs []int) string {

@@ -109,7 +109,7 @@ func (b *callBar) question(row desk.BoardLifter, owed desk.Owed, owes bool, m cl
 		return b.standing(row, m)
 	}
 	set := row.Sets[owed.Rung]
-	text := fmt.Sprintf("Rung %d, %s %s: how did it move?", owed.Rung+1, times(set.Reps), set.Likely().In(row.Unit))
+	text := fmt.Sprintf("Rung %d, %s %s%s: how did it move?", owed.Rung+1, times(set.Reps), set.Likely().In(row.Unit), aSide(row, set))
 	if owed.Late {
 		text = "Late call. " + text
 	}
@@ -117,6 +117,14 @@ func (b *callBar) question(row desk.BoardLifter, owed desk.Owed, owes bool, m cl
 		text += " Mind: " + warning
 	}
 	return text
+}
+
+// aSide writes the whole stack, for which a row has no room.
+func aSide(row desk.BoardLifter, set desk.BoardSet) string {
+	if row.Bar == "" {
+		return ""
+	}
+	return ", " + desk.Plates(set.Discs, row.Unit) + " a side"
 }
 
 func (b *callBar) standing(row desk.BoardLifter, m clock.Moment) string {

@@ -41,6 +41,12 @@ func (c *chooser) content() fyne.CanvasObject { return c.all }
 func (c *chooser) refresh() {
 	c.meetings = c.floor.desk().Meetings(c.floor.desk().Today())
 	c.list.Refresh()
+	for i, m := range c.meetings {
+		if m.State == desk.OnFloor || m.State == desk.ToCome {
+			c.list.Select(i)
+			break
+		}
+	}
 }
 
 func (c *chooser) cell(row, column int) kit.Cell {
@@ -73,7 +79,7 @@ func liftsOf(m desk.Meeting) string {
 		if text != "" {
 			text += ", "
 		}
-		text += fmt.Sprintf("%s %s", t.Track.Name, repMax(t.Lift, t.Plan.Main.Reps))
+		text += fmt.Sprintf("%s (%s)", repMax(t.Lift, t.Plan.Main.Reps), t.Track.Name)
 	}
 	return text
 }

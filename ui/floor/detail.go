@@ -1,8 +1,6 @@
 package floor
 
 import (
-	"slices"
-
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/gym"
@@ -20,8 +18,7 @@ type lifterDetail struct {
 	number  *kit.Prose
 	warning *kit.Prose
 	load    *kit.MassField
-	track   *kit.Segmented
-	tracks  []gym.ID
+	track   *kit.Choice
 	lower_  *kit.Button
 	offer   *kit.Prose
 	edit    *fyne.Container
@@ -32,10 +29,10 @@ func newLifterDetail(s *setUp) *lifterDetail {
 	d := &lifterDetail{setUp: s, name: kit.NewHeading("").Shrinks(120), what: kit.NewCaption("")}
 	d.number, d.warning = kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Warn)
 	d.offer = kit.NewProse("", 160).Small().Tone(look.Muted)
-	d.load = kit.NewMassField("Count from another load today", mass.KG).Least(180).OnMass(d.take)
+	d.load = kit.NewMassField("Count from another load", mass.KG).Least(120).OnMass(d.take)
 	d.lower_ = kit.NewButton("Lower it", d.lower).Key("F7")
-	d.track = kit.NewSegmented([]string{"–"}, 0, d.turn)
-	d.edit = kit.Column(look.Gap2, kit.Row(look.Gap2, kit.Fill(d.offer), d.lower_), d.load, d.track)
+	d.track = kit.NewChoice("Lifts with", nil, d.turn)
+	d.edit = kit.Column(look.Gap2, kit.Row(look.Gap2, kit.Fill(d.offer), d.lower_), kit.Equal(look.Gap2, d.load, d.track))
 	d.all = kit.NewCard("", kit.Column(look.Gap1, kit.Row(look.Gap2, kit.Fill(kit.Column(0, kit.Fill(), d.name, kit.Fill())), d.what), d.warning, d.number, d.edit))
 	return d
 }
@@ -93,16 +90,13 @@ func (d *lifterDetail) warn(text string) {
 // tell shows which track's lift the athlete does, where there is a choice.
 func (d *lifterDetail) tell(l gym.Lifter) {
 	f := d.setUp.floor
-	d.tracks = nil
-	var names []string
+	var tracks []kit.Option
 	for _, p := range f.class.Pieces {
-		d.tracks = append(d.tracks, p.Track)
-		names = append(names, f.desk().Track(p.Track).Name)
+		tracks = append(tracks, kit.Option{Key: string(p.Track), Text: f.desk().Track(p.Track).Name})
 	}
-	show(d.track, len(names) > 1)
-	if len(names) > 1 {
-		d.track.SetLabels(names, max(0, slices.Index(d.tracks, l.Track)))
-	}
+	show(d.track, len(tracks) > 1)
+	d.track.SetOptions(tracks)
+	d.track.Set(string(l.Track))
 	a, _ := f.desk().Athlete(l.Athlete)
 	load := l.Base
 	if load == 0 {
@@ -138,9 +132,7 @@ func (d *lifterDetail) lower() {
 	}
 }
 
-func (d *lifterDetail) turn(i int) {
+func (d *lifterDetail) turn(o kit.Option) {
 	f := d.setUp.floor
-	if i < len(d.tracks) {
-		f.did(f.desk().ChangeTrack(f.id, d.setUp.chosen, d.tracks[i]), d.name.Label()+" lifts with "+f.desk().Track(d.tracks[i]).Name+".")
-	}
+	f.did(f.desk().ChangeTrack(f.id, d.setUp.chosen, gym.ID(o.Key)), d.name.Label()+" lifts with "+o.Text+".")
 }

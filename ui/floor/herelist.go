@@ -15,6 +15,7 @@ import (
 // finds; Enter checks the first in.
 type hereList struct {
 	setUp  *setUp
+	whole  []desk.Arrival
 	rows   []desk.Arrival
 	search *kit.Field
 	list   *kit.DataList
@@ -81,20 +82,21 @@ func (h *hereList) cell(row, column int) kit.Cell {
 }
 
 func (h *hereList) refresh() {
-	h.rows = h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.search.Text())
+	h.whole = h.setUp.floor.desk().Arrivals(h.setUp.floor.class)
 	expected := 0
-	for _, r := range h.setUp.floor.desk().Arrivals(h.setUp.floor.class, "") {
+	for _, r := range h.whole {
 		if r.Expected {
 			expected++
 		}
 	}
 	h.count.SetText(fmt.Sprintf("%d here, %d expected", len(h.setUp.floor.class.Lifters), expected))
+	h.rows = desk.Matching(h.whole, h.search.Text())
 	h.list.Refresh()
 }
 
 // find shows who fits what is typed; the first has the cursor.
 func (h *hereList) find() {
-	h.refresh()
+	h.rows = desk.Matching(h.whole, h.search.Text())
 	h.list.Select(0)
 	h.follow(h.list.Cursor())
 }

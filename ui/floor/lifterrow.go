@@ -14,6 +14,7 @@ import (
 	"windlass/internal/clock"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 	"windlass/internal/plates"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -23,30 +24,35 @@ import (
 // its plates, what to change on the bar, and what comes next.
 type lifterRow struct {
 	widget.BaseWidget
-	athlete  gym.ID
-	chosen   bool
-	late     bool
-	choose   func(gym.ID)
-	ground   *canvas.Rectangle
-	stroke   *canvas.Rectangle
-	name     *kit.Text
-	warning  *kit.Mark
-	call     *kit.Mark
-	load     *kit.Text
-	small    *kit.Text // the load where more than four share the station
-	compact  bool
-	reps     *kit.Text
-	picture  *kit.PlatePicture
-	change   *kit.Text
-	next     *kit.Text
-	other    *kit.Text // the other load of an open window
-	shown    string    // all the row's words, which its layout follows
-	second   *fyne.Container
-	inner    *fyne.Container
-	bar      string // of the picture as it is drawn
-	drawn    string
-	sport    bool
-	nameTone look.Meaning
+	athlete gym.ID
+	signs   signs
+	choose  func(gym.ID)
+	ground  *canvas.Rectangle
+	stroke  *canvas.Rectangle
+	name    *kit.Text
+	warning *kit.Mark
+	call    *kit.Mark
+	load    *kit.Text
+	small   *kit.Text // the load where more than four share the station
+	compact bool
+	reps    *kit.Text
+	picture *kit.PlatePicture
+	change  *kit.Text
+	next    *kit.Text
+	other   *kit.Text // the other load of an open window
+	shown   string    // all the row's words, which its layout follows
+	second  *fyne.Container
+	inner   *fyne.Container
+	drawn   string
+}
+
+// signs is what marks a row beside the lifter's loads.
+type signs struct {
+	warning string
+	unit    mass.Unit // the gym's
+	sport   bool      // discs in the sport's colours
+	chosen  bool
+	late    bool // a call is late
 }
 
 func newLifterRow(choose func(gym.ID)) *lifterRow {
@@ -55,7 +61,7 @@ func newLifterRow(choose func(gym.ID)) *lifterRow {
 	r.name, r.warning = kit.NewStrong("").Shrinks(40), kit.NewMark(kit.NoShape, look.Warn, 12)
 	r.call = kit.NewMark(kit.NoShape, look.Muted, 12)
 	r.load, r.small, r.reps = kit.NewTitle(""), kit.NewHeading(""), kit.NewCaption("")
-	r.picture, r.change = kit.NewPlatePicture(100, 22), kit.NewCaption("").Shrinks(20)
+	r.picture, r.change = kit.NewPlatePicture(72, 22), kit.NewCaption("").Shrinks(20)
 	r.next, r.other = kit.NewCaption("").Tone(look.Text), kit.NewCaption("").Tone(look.Warn)
 	first := kit.Row(look.Gap1, r.warning, kit.Fill(kit.Column(0, kit.Fill(), r.name, kit.Fill())), r.call, r.other, r.load, r.small, kit.Wide(22, r.reps))
 	r.second = kit.Row(look.Gap2, r.picture, kit.Fill(kit.Column(0, kit.Fill(), r.change, kit.Fill())), r.next)
@@ -76,10 +82,10 @@ func (r *lifterRow) CreateRenderer() fyne.WidgetRenderer {
 // Refresh draws the row's own ground; its texts refresh themselves.
 func (r *lifterRow) Refresh() {
 	r.ground.FillColor, r.stroke.FillColor = color.Transparent, color.Transparent
-	if r.chosen {
+	if r.signs.chosen {
 		r.ground.FillColor = look.Color(look.Selection)
 		r.stroke.FillColor = look.Color(look.Accent)
-	} else if r.late {
+	} else if r.signs.late {
 		r.stroke.FillColor = look.Color(look.Warn)
 	}
 	r.ground.Refresh()
@@ -94,18 +100,18 @@ func (r *lifterRow) Tapped(*fyne.PointEvent) { r.choose(r.athlete) }
 func (r *lifterRow) Cursor() desktop.Cursor { return desktop.PointerCursor }
 
 // set shows a lifter at a moment.
-func (r *lifterRow) set(l desk.BoardLifter, m clock.Moment, warning string, sport, chosen, late bool) {
-	r.athlete, r.sport = l.Athlete, sport
+func (r *lifterRow) set(l desk.BoardLifter, m clock.Moment, by signs) {
+	before := r.signs
+	r.athlete, r.signs = l.Athlete, by
 	r.name.SetText(l.Name)
-	r.warning.Set(shapeIf(warning != "", kit.Warning), look.Warn)
-	show(r.warning, warning != "")
+	r.warning.Set(shapeIf(by.warning != "", kit.Warning), look.Warn)
+	show(r.warning, by.warning != "")
 	s := l.Shown(m)
 	r.call.Set(callMark(s.Call))
 	r.sayLoad(l, s, m)
 	r.sayNext(l, s)
 	r.arrange()
-	if r.chosen != chosen || r.late != late {
-		r.chosen, r.late = chosen, late
+	if before.chosen != by.chosen || before.late != by.late {
 		r.Refresh()
 	}
 }
@@ -145,10 +151,18 @@ func (r *lifterRow) sayLoad(l desk.BoardLifter, s desk.Shown, m clock.Moment) {
 			tone = look.Warn
 		}
 		r.say(s.Now.Likely().Digits(l.Unit), tone)
-		r.reps.SetText(times(s.Now.Reps))
+		r.reps.SetText(r.unit(l) + times(s.Now.Reps))
 		r.draw(l.Bar, s.Now.Discs)
 		r.change.SetText(changeWords(s.Now, l))
 	}
+}
+
+// unit names the unit of a lifter who reads another one than the gym.
+func (r *lifterRow) unit(l desk.BoardLifter) string {
+	if l.Unit == r.signs.unit {
+		return ""
+	}
+	return string(l.Unit) + " "
 }
 
 func restWord(l desk.BoardLifter, m clock.Moment) string {
@@ -168,7 +182,7 @@ func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 	var drawn []kit.PlateDisc
 	key := bar
 	for _, d := range discs {
-		p := kit.DiscOf(d.Mass, d.Unit, d.Full, r.sport)
+		p := kit.DiscOf(d.Mass, d.Unit, d.Full, r.signs.sport)
 		drawn = append(drawn, p)
 		key += " " + p.Label
 	}
@@ -179,33 +193,33 @@ func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 	show(r.picture, bar != "" && !r.compact)
 }
 
-// changeWords say what to do at the bar since the lifter before.
+// changeWords say what to do at the bar since the lifter before: "−1.25 +5 +2.5".
 func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
 	var words []string
-	if len(s.Off) > 0 {
-		words = append(words, "off "+desk.Plates(s.Off, l.Unit))
+	for _, d := range s.Off {
+		words = append(words, "−"+desk.Plates([]plates.Disc{d}, l.Unit))
 	}
-	if len(s.On) > 0 {
-		words = append(words, "on "+desk.Plates(s.On, l.Unit))
+	for _, d := range s.On {
+		words = append(words, "+"+desk.Plates([]plates.Disc{d}, l.Unit))
 	}
 	if s.Blocks {
-		words = append(words, "on blocks")
+		words = append(words, "blocks")
 	}
 	if len(words) == 0 && l.Bar != "" {
 		return "bar stays"
 	}
-	return strings.Join(words, ", ")
+	return strings.Join(words, " ")
 }
 
 func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 	other, next := "", ""
 	if s.HasNow && s.Now.State == climb.Open {
-		other = others(l, s.Now) + " or"
+		other = others(l, s.Now, " or ") + " or"
 	}
 	switch {
 	case other != "" || !s.HasNext:
 	case s.Next.State == climb.Open:
-		next = "next " + others(l, s.Next) + " or " + s.Next.Likely().Digits(l.Unit)
+		next = "next " + others(l, s.Next, " / ") + " / " + s.Next.Likely().Digits(l.Unit)
 	default:
 		next = "next " + s.Next.Likely().Digits(l.Unit)
 	}
@@ -215,12 +229,12 @@ func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 
 // others lists, lightest first, the loads beside the likely one that an open
 // window may bring.
-func others(l desk.BoardLifter, s desk.BoardSet) string {
+func others(l desk.BoardLifter, s desk.BoardSet, between string) string {
 	var words []string
 	for i := len(s.Options) - 1; i > 0; i-- {
 		words = append(words, s.Options[i].Load.Digits(l.Unit))
 	}
-	return strings.Join(words, " or ")
+	return strings.Join(words, between)
 }
 
 // arrange lays the row out anew when its words have changed.

@@ -10,6 +10,7 @@ import (
 	"windlass/internal/clock"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 	"windlass/ui/room"
@@ -22,6 +23,7 @@ type live struct {
 	chosen   gym.ID
 	warnings map[gym.ID]string
 	sport    bool
+	unit     mass.Unit
 	shown    clock.Moment
 
 	clock *clockPanel
@@ -48,7 +50,8 @@ func (l *live) show() {}
 
 // refresh reads the board anew.
 func (l *live) refresh() {
-	l.sport = l.floor.desk().Settings().SportDiscs
+	settings := l.floor.desk().Settings()
+	l.sport, l.unit = settings.SportDiscs, settings.Unit
 	l.strip.Set(rungsOf(l.floor.class))
 	for _, a := range l.floor.class.Lifters {
 		if s, ok := l.floor.desk().Standing(l.floor.class, a.Athlete); ok {

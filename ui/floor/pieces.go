@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"windlass/internal/gym"
 	"windlass/ui/kit"
@@ -16,8 +17,12 @@ type pieceList struct {
 	setUp *setUp
 	rows  []*pieceRow
 	box   *fyne.Container
+	sight *container.Scroll
 	all   fyne.CanvasObject
 }
+
+// fewTracks is the height of three tracks; more are scrolled.
+const fewTracks = 204
 
 // pieceRow is one track: its lift and its rep count.
 type pieceRow struct {
@@ -33,7 +38,8 @@ type pieceRow struct {
 
 func newPieceList(s *setUp) *pieceList {
 	p := &pieceList{setUp: s, box: kit.Column(look.Gap3)}
-	p.all = kit.NewCard("What each track lifts", p.box)
+	p.sight = kit.Scroll(p.box)
+	p.all = kit.NewCard("What each track lifts", p.sight)
 	return p
 }
 
@@ -48,6 +54,7 @@ func (p *pieceList) refresh() {
 			p.box.Objects = append(p.box.Objects, p.rows[i].all)
 		}
 		p.box.Refresh()
+		p.sight.SetMinSize(fyne.NewSize(0, min(p.box.MinSize().Height, fewTracks)))
 	}
 	for i, piece := range f.class.Pieces {
 		p.rows[i].set(piece)

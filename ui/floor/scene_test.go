@@ -149,7 +149,7 @@ func (h *hall) needsNumber() {
 	assert.Contains(h.t, h.failed[0], name(finder))
 	uitest.Type(h.t, h.window, name(finder))
 	uitest.See(h.t, h.window, "No record and no estimate: type a first load")
-	uitest.Fill(h.t, h.window, "Count from another load today", "40")
+	uitest.Fill(h.t, h.window, "Count from another load", "40")
 	h.press(fyne.KeyReturn)
 }
 

@@ -139,7 +139,7 @@ func newSeat(b *seatBoard) *seat {
 
 // CreateRenderer implements fyne.Widget.
 func (s *seat) CreateRenderer() fyne.WidgetRenderer {
-	words := kit.Row(look.Gap1, s.mark, kit.Fill(kit.Column(0, kit.Fill(), s.name, kit.Fill())), s.load)
+	words := kit.Row(look.Gap1, kit.Fill(kit.Column(0, kit.Fill(), s.name, kit.Fill())), s.mark, s.load)
 	return widget.NewSimpleRenderer(container.NewStack(s.ground, container.New(insetLayout{}, words)))
 }
 
@@ -156,8 +156,8 @@ func (s *seat) Refresh() {
 func (s *seat) set(l desk.BoardLifter, chosen bool) {
 	s.athlete = l.Athlete
 	s.name.SetText(l.Name)
-	s.mark.Set(shapeIf(l.Fault != nil, kit.Warning), look.Warn)
-	show(s.mark, l.Fault != nil)
+	s.mark.Set(seatMark(l))
+	show(s.mark, l.Fault != nil || l.Source == gym.Estimate)
 	s.load.Say(baseWords(l), toneIf(l.Fault != nil, look.Warn, look.Muted))
 	if s.chosen != chosen {
 		s.chosen = chosen
@@ -165,13 +165,19 @@ func (s *seat) set(l desk.BoardLifter, chosen bool) {
 	}
 }
 
+// seatMark warns of a lifter without loads, and tells an estimate from a record.
+func seatMark(l desk.BoardLifter) (kit.Shape, look.Meaning) {
+	if l.Fault != nil {
+		return kit.Warning, look.Warn
+	}
+	return shapeIf(l.Source == gym.Estimate, kit.Diamond), look.Muted
+}
+
 // baseWords is what a lifter's climb is counted from, short.
 func baseWords(l desk.BoardLifter) string {
 	switch {
 	case l.Lift == "":
 		return "no lift"
-	case l.Base > 0 && l.Source == gym.Estimate:
-		return "about " + l.Base.In(l.Unit)
 	case l.Base > 0:
 		return l.Base.In(l.Unit)
 	case l.Start > 0:

@@ -23,7 +23,7 @@ type stationCard struct {
 }
 
 func newStationCard(pick func(gym.ID)) *stationCard {
-	c := &stationCard{pick: pick, name: kit.NewStrong("").Shrinks(60), bar: kit.NewCaption("").Shrinks(40)}
+	c := &stationCard{pick: pick, name: kit.NewStrong(""), bar: kit.NewCaption("").Shrinks(40)}
 	c.list = kit.Column(0)
 	head := kit.Row(look.Gap2, c.name, kit.Fill(kit.Column(0, kit.Fill(), c.bar.Align(fyne.TextAlignTrailing), kit.Fill())))
 	c.all = kit.NewPanel(kit.Column(0, kit.Pad(look.Gap2, head), kit.NewRule(), kit.Fill(c.list)))
@@ -61,7 +61,10 @@ func (c *stationCard) set(l *live, name, bar string, lifters []desk.BoardLifter,
 	}
 	for i, lifter := range lifters {
 		owed, owes := l.floor.board.Owes(lifter, m)
-		c.rows[i].set(lifter, m, l.warnings[lifter.Athlete], l.sport, lifter.Athlete == l.chosen, owes && owed.Late)
+		c.rows[i].set(lifter, m, signs{
+			warning: l.warnings[lifter.Athlete], unit: l.unit, sport: l.sport,
+			chosen: lifter.Athlete == l.chosen, late: owes && owed.Late,
+		})
 	}
 }
 
