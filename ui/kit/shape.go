@@ -81,6 +81,14 @@ func (m *Mark) Set(s Shape, tone look.Meaning) {
 	m.Refresh()
 }
 
+// Grow gives the shape another side, in units.
+func (m *Mark) Grow(side float32) {
+	if m.side != side {
+		m.side = side
+		m.Refresh()
+	}
+}
+
 // Label implements [Labelled] with the shape's name.
 func (m *Mark) Label() string { return m.shape.String() }
 

@@ -1,0 +1,253 @@
+package wall
+
+import (
+	"fmt"
+	"strconv"
+	"time"
+
+	"windlass/internal/climb"
+	"windlass/internal/clock"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+	"windlass/internal/plates"
+	"windlass/ui/kit"
+)
+
+// Climb is the wall of a class on its way up to the day's rep max.
+type Climb struct {
+	Now, Next Line // the rung that runs and the one after it
+	Rungs     []Rung
+	Present   int // of Rungs, clock.None when the climb is over
+	Unit      mass.Unit
+	Stations  []Station
+	Reps      bool // rows differ in their reps, so each says its own
+}
+
+// Line says what a rung asks for: "80 % × 3".
+type Line struct {
+	Text string // empty where there is none
+	Zone kit.Zone
+}
+
+// Rung is one window of the climb, in shares of the whole.
+type Rung struct {
+	From, To float64
+	Zone     kit.Zone
+}
+
+// Station is a station and who lifts there, in their order.
+type Station struct {
+	Name string
+	Bar  string
+	Rows []Row
+}
+
+// Row is one lifter.
+type Row struct {
+	Name   string // as the athlete chose; may be empty
+	Now    Load
+	Discs  []kit.PlateDisc // on one side, the first inside
+	Bare   bool            // the bar alone is lifted
+	Next   Load
+	Record bool // the day's set was a record
+}
+
+// Load is a load as a lifter reads it; both numbers while a call is open.
+type Load struct {
+	Text string // "142.5", "done", "–"
+	Or   string // the other number, of a lifter who settles
+	Reps string // "× 3"
+}
+
+// String writes the load in one line.
+func (l Load) String() string {
+	if l.Or == "" {
+		return l.Text
+	}
+	return l.Text + " / " + l.Or
+}
+
+func (s State) climb(now time.Time) (Climb, Face) {
+	b := s.Board
+	m := b.At(now)
+	c := Climb{Present: m.Rung, Unit: s.Book.Settings.Unit, Rungs: rungsOf(b.Class.Climb)}
+	if n := len(b.Class.Climb.Rungs); n > 0 {
+		c.Now, c.Next = lineOf(b.Class, m.Rung), lineOf(b.Class, m.Next)
+	}
+	for _, st := range b.Stations {
+		c.add(Station{Name: st.Name, Bar: st.Bar}, st.Lifters, m, s.Book.Settings.SportDiscs)
+	}
+	c.add(Station{Name: "–"}, b.Bench, m, s.Book.Settings.SportDiscs)
+	c.Reps = c.differ()
+	return c, climbFace(m, b.Class.Climb)
+}
+
+// add adds a station with its lifters; one without any is not shown.
+func (c *Climb) add(s Station, lifters []desk.BoardLifter, m clock.Moment, sport bool) {
+	for _, l := range lifters {
+		s.Rows = append(s.Rows, rowOf(l, m, c.Unit, sport))
+	}
+	if len(s.Rows) > 0 {
+		c.Stations = append(c.Stations, s)
+	}
+}
+
+// differ reports whether the present rung asks for different reps.
+func (c Climb) differ() bool {
+	first := ""
+	for _, s := range c.Stations {
+		for _, r := range s.Rows {
+			if first == "" {
+				first = r.Now.Reps
+			}
+			if r.Now.Reps != "" && r.Now.Reps != first {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func climbFace(m clock.Moment, plan gym.ClimbPlan) Face {
+	total := m.Elapsed + m.Left
+	switch {
+	case !m.Started:
+		return Face{Text: clock.Up(total), Tone: Waiting}
+	case m.Finished:
+		return Face{Text: "00:00", Tone: Waiting, Done: 1}
+	}
+	f := Face{Text: clock.Down(m.LeftIn), Tone: Going, Done: float64(m.Elapsed) / float64(total)}
+	switch {
+	case !m.Running:
+		f.Tone = Held
+	case m.Warning > 0:
+		f.Tone = Soon
+	}
+	return f
+}
+
+func rungsOf(plan gym.ClimbPlan) []Rung {
+	var rungs []Rung
+	if len(plan.Rungs) == 0 {
+		return nil
+	}
+	total := float64(plan.Rungs[len(plan.Rungs)-1].Until)
+	for _, r := range plan.Rungs {
+		rungs = append(rungs, Rung{From: float64(r.At) / total, To: float64(r.Until) / total, Zone: zones[r.Zone]})
+	}
+	return rungs
+}
+
+func lineOf(c gym.Class, rung int) Line {
+	if rung == clock.None {
+		return Line{}
+	}
+	r := c.Climb.Rungs[rung]
+	return Line{Text: fmt.Sprintf("%g %% %s", r.Percent, repsOf(c, r)), Zone: zones[r.Zone]}
+}
+
+// repsOf writes the reps of a rung; where tracks differ in the day's rep count it
+// says only that it is the rep max.
+func repsOf(c gym.Class, r gym.Rung) string {
+	if r.Reps > 0 {
+		return times(r.Reps)
+	}
+	reps := 0
+	for _, p := range c.Pieces {
+		if p.Lift == "" {
+			continue
+		}
+		if reps != 0 && reps != p.Reps {
+			return "× RM"
+		}
+		reps = p.Reps
+	}
+	return times(reps)
+}
+
+func times(reps int) string {
+	if reps == 0 {
+		return ""
+	}
+	return "× " + strconv.Itoa(reps)
+}
+
+func rowOf(l desk.BoardLifter, m clock.Moment, unit mass.Unit, sport bool) Row {
+	r := Row{Name: l.Wall, Record: celebrated(l)}
+	now, next := m.Rung, m.Next
+	if now == clock.None {
+		r.Now = outcomeOf(l, unit)
+		return r
+	}
+	if now >= len(l.Sets) {
+		r.Now = Load{Text: "?"}
+		return r
+	}
+	set := l.Sets[now]
+	r.Now = loadOf(l, set, unit)
+	if lifts := set.Likely() > 0; lifts {
+		r.Discs, r.Bare = discsOf(set.Discs, unit, sport), len(set.Discs) == 0
+	}
+	if next != clock.None && next < len(l.Sets) {
+		r.Next = loadOf(l, l.Sets[next], unit)
+	}
+	return r
+}
+
+// loadOf writes what a lifter lifts in a window.
+func loadOf(l desk.BoardLifter, s desk.BoardSet, unit mass.Unit) Load {
+	if s.State == climb.Off {
+		return outcomeOf(l, unit)
+	}
+	load := Load{Text: "–", Reps: times(s.Reps)}
+	switch {
+	case s.State == climb.Skipped:
+		load.Reps = ""
+	case s.Load > 0:
+		load.Text = digits(s.Load, l.Unit, unit)
+	case len(s.Options) > 0:
+		load.Text = digits(s.Options[0].Load, l.Unit, unit)
+		if last := s.Options[len(s.Options)-1]; last.Load != s.Options[0].Load {
+			load.Or = digits(last.Load, l.Unit, unit)
+		}
+		load.Reps = ""
+	}
+	return load
+}
+
+// outcomeOf is the wall of a lifter who is done.
+func outcomeOf(l desk.BoardLifter, unit mass.Unit) Load {
+	if o := l.Path.Outcome; o.Kind == climb.Counts && !l.Missed {
+		return Load{Text: digits(o.Load, l.Unit, unit), Reps: times(o.Reps)}
+	}
+	return Load{Text: "done"}
+}
+
+// celebrated reports whether the lifter's day ended over a record that was there
+// before. An open call is no record yet.
+func celebrated(l desk.BoardLifter) bool {
+	o := l.Path.Outcome
+	return l.Result != "" && o.Kind == climb.Counts && l.Base > 0 && l.Source != gym.Estimate && o.Load > l.Base
+}
+
+// digits writes a load in the lifter's unit, which is named where it is not the
+// gym's.
+func digits(m mass.Mass, own, gyms mass.Unit) string {
+	if own == "" || own == gyms {
+		return m.Digits(gyms)
+	}
+	return m.In(own)
+}
+
+func discsOf(discs []plates.Disc, unit mass.Unit, sport bool) []kit.PlateDisc {
+	var drawn []kit.PlateDisc
+	for _, d := range discs {
+		disc := kit.DiscOf(d.Mass, d.Unit, d.Full, sport)
+		if d.Unit != unit {
+			disc.Label = d.String()
+		}
+		drawn = append(drawn, disc)
+	}
+	return drawn
+}

@@ -1,0 +1,213 @@
+// Package wall draws the class for the athletes: the clock, who lifts what where,
+// the conditioning, and black with the next class when nothing runs.
+//
+// Most callers need [New] and then [View.Show], for what the file says, and
+// [View.Tick], for the second. Letters are sized for the farthest reader by the
+// rule of ISO 9241 (see [LetterHeight]), never under 16 minutes of arc where the
+// screen has room for one lifter; what does not fit turns its pages. The package
+// shows the names that athletes chose and nothing of their notes or restrictions,
+// which it is not even handed. It reads no file, keeps no time and plays no sound.
+package wall
+
+import (
+	"image/color"
+	"reflect"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+
+	"windlass/ui/kit"
+	"windlass/ui/look"
+)
+
+// Turn is how long a page stands.
+const Turn = 8 * time.Second
+
+// View is the picture of the wall. It belongs to Fyne's thread.
+type View struct {
+	state  State
+	height float64 // of the screen in millimetres
+	notice string
+	now    time.Time
+	size   fyne.Size
+
+	measured measured
+	fit      fit
+	workFit  workFit
+	drawn    drawn
+	ground   *canvas.Rectangle
+	sheet    *sheet
+	clock    *kit.Digits
+	progress *canvas.Rectangle
+	content  *fyne.Container
+}
+
+// drawn is what the picture shows; an equal one needs no drawing.
+type drawn struct {
+	scene  Scene
+	turn   int
+	notice string
+	size   fyne.Size
+	pal    look.Palette
+}
+
+// New returns a wall on which nothing runs.
+func New() *View {
+	v := &View{
+		ground: canvas.NewRectangle(color.Black), sheet: newSheet(),
+		clock: kit.NewDigits(1), progress: canvas.NewRectangle(color.Transparent),
+	}
+	v.content = container.New(v)
+	v.content.Add(v.ground)
+	for _, layer := range v.sheet.layers {
+		v.content.Add(layer)
+	}
+	v.content.Add(v.progress)
+	v.content.Add(v.clock)
+	return v
+}
+
+// Content returns the canvas object to show, always the same one.
+func (v *View) Content() fyne.CanvasObject { return v.content }
+
+// Show draws what the file says.
+func (v *View) Show(s State, now time.Time) {
+	v.state = s
+	v.Tick(now)
+}
+
+// SetHeight tells how high the whole picture is, in millimetres; 0 where nobody
+// knows.
+func (v *View) SetHeight(millimetres float64) {
+	if v.height != millimetres {
+		v.height = millimetres
+		v.drawn = drawn{}
+		v.Tick(v.now)
+	}
+}
+
+// Notice shows a sentence for the coach in place of the line of small text; ""
+// takes it away.
+func (v *View) Notice(sentence string) {
+	v.notice = sentence
+	v.Tick(v.now)
+}
+
+// Tick draws the present second; what did not change is not touched.
+func (v *View) Tick(now time.Time) {
+	v.now = now
+	if v.size.IsZero() {
+		return
+	}
+	scene, face := v.state.At(now)
+	if !reflect.DeepEqual(scene, v.drawn.scene) || v.size != v.drawn.size {
+		v.lay(scene)
+	}
+	turn := 0
+	if n := v.turns(scene); n > 1 {
+		turn = int(now.Unix()/int64(Turn/time.Second)) % n
+	}
+	d := drawn{scene, turn, v.notice, v.size, look.Current()}
+	if !reflect.DeepEqual(d, v.drawn) {
+		v.drawn = d
+		v.paint()
+	}
+	v.face(face)
+}
+
+// MinSize implements fyne.Layout: the wall takes what it is given.
+func (v *View) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSquareSize(1) }
+
+// Layout implements fyne.Layout.
+func (v *View) Layout(_ []fyne.CanvasObject, size fyne.Size) {
+	if v.size == size {
+		return
+	}
+	v.size = size
+	v.ground.Resize(size)
+	for _, layer := range v.sheet.layers {
+		layer.Resize(size)
+	}
+	v.Tick(v.now)
+}
+
+// lay sizes everything for what is shown.
+func (v *View) lay(scene Scene) {
+	switch {
+	case scene.Climb != nil:
+		m := measure(scene.Climb.Stations, v.state.words()...)
+		if was := v.drawn.scene.Climb; was != nil && was.Present == scene.Climb.Present {
+			m = m.wider(v.measured)
+		}
+		v.measured = m
+		v.fit = fitClimb(m, v.screen(), v.size)
+	case scene.Work != nil:
+		v.workFit = fitWork(*scene.Work, v.screen(), v.size)
+	}
+}
+
+func (v *View) screen() Screen {
+	return Screen{Height: v.height, Viewer: v.state.Book.Settings.Viewer}
+}
+
+func (v *View) turns(s Scene) int {
+	switch {
+	case s.Climb != nil:
+		return len(v.fit.pages)
+	case s.Work != nil:
+		return len(v.workFit.pages)
+	}
+	return 1
+}
+
+func (v *View) paint() {
+	p := painter{v.sheet, v.drawn.pal}
+	p.begin()
+	v.ground.FillColor = p.pal[look.Ground]
+	switch s := v.drawn.scene; {
+	case s.Climb != nil && len(v.fit.pages) > 0:
+		p.climb(*s.Climb, v.fit, v.drawn.turn, v.notice)
+	case s.Work != nil && len(v.workFit.pages) > 0:
+		p.work(*s.Work, v.workFit, v.drawn.turn, v.notice)
+	case s.Idle != nil:
+		v.ground.FillColor = color.Black
+		p.idle(*s.Idle, v.screen().believed(), v.size, v.notice)
+	}
+	v.ground.Refresh()
+	p.end()
+}
+
+// face shows the clock and how far it has come.
+func (v *View) face(f Face) {
+	b, margin := v.fit.band, v.fit.margin
+	if v.drawn.scene.Work != nil {
+		b, margin = v.workFit.band, v.workFit.margin
+	}
+	if f.Text == "" || b.clock == 0 {
+		v.clock.Hide()
+		v.progress.Hide()
+		return
+	}
+	area{margin, margin, clockWidth * b.clock, clockHeight * b.clock}.put(v.clock)
+	v.clock.Set(f.Text, tones[f.Tone])
+	v.clock.Show()
+	done := area{margin, margin + clockHeight*b.clock + b.strip*1.25, (v.size.Width - 2*margin) * float32(f.Done), max(2, b.strip*0.25)}
+	done.put(v.progress)
+	v.progress.FillColor = look.Color(look.Accent)
+	v.progress.Show()
+	v.progress.Refresh()
+}
+
+// tones are the meanings of a clock's colours.
+var tones = map[Tone]look.Meaning{Waiting: look.Muted, Going: look.Text, Soon: look.Accent, Held: look.Warn}
+
+// words are the lines that stand beside the clock in the course of a climb.
+func (s State) words() []string {
+	words := []string{"Climb is over"}
+	for rung := range s.Board.Class.Climb.Rungs {
+		words = append(words, lineOf(s.Board.Class, rung).Text)
+	}
+	return words
+}

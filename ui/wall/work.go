@@ -1,0 +1,119 @@
+package wall
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"windlass/internal/clock"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+)
+
+// Work is the wall of a class at its conditioning: a panel for each workout.
+type Work struct {
+	Panels []Panel
+}
+
+// Panel is one workout and the tracks that do it.
+type Panel struct {
+	Tracks string
+	Head   string // "AMRAP 12:00"
+	Round  string // "minute 3 of 12"; empty where the clock cannot tell
+	Items  []Item
+	Loads  bool // some item has loads
+}
+
+// Item is one movement of a workout.
+type Item struct {
+	Text    string    // "12 kettlebell swing"
+	Loads   [3]string // of the full, mid and light tier; for both standards where they differ
+	Present bool      // its turn
+	Next    bool      // its turn comes next
+}
+
+func (s State) work(now time.Time) (Work, Face) {
+	var w Work
+	var face Face
+	for _, bw := range s.Board.Workouts {
+		m := bw.At(s.Board.Class.Workout, now)
+		w.Panels = append(w.Panels, panelOf(bw, m))
+		if face.Text == "" || m.Phase != clock.Over && face.Done >= 1 {
+			face = workFace(m)
+		}
+	}
+	return w, face
+}
+
+func workFace(m clock.WorkoutMoment) Face {
+	f := Face{Text: m.Face(), Tone: Going}
+	if whole := m.Elapsed + m.Left; whole > 0 && !m.Open {
+		f.Done = float64(m.Elapsed) / float64(whole)
+	}
+	switch {
+	case m.Phase == clock.Ready:
+		f.Tone = Waiting
+	case m.Phase == clock.Over:
+		f.Tone, f.Done = Waiting, 1
+	case !m.Running:
+		f.Tone = Held
+	case m.Warning > 0:
+		f.Tone = Soon
+	}
+	return f
+}
+
+func panelOf(w desk.BoardWorkout, m clock.WorkoutMoment) Panel {
+	p := Panel{Tracks: strings.Join(w.Tracks, ", "), Head: w.Title, Round: roundOf(w.Workout, m)}
+	for i, it := range w.Items {
+		item := itemOf(it)
+		item.Present, item.Next = m.Item == i && m.Phase == clock.Working, m.Next == i && m.Item != i
+		p.Loads = p.Loads || item.Loads[0] != ""
+		p.Items = append(p.Items, item)
+	}
+	return p
+}
+
+func roundOf(w gym.Workout, m clock.WorkoutMoment) string {
+	switch {
+	case m.Phase == clock.Ready:
+		return "ready"
+	case m.Phase == clock.CountedIn:
+		return "begins"
+	case m.Phase == clock.Over:
+		return "over"
+	case m.Phase == clock.Resting && m.Round > 0:
+		return fmt.Sprintf("rest, %d of %d", m.Round, m.Rounds)
+	case m.Round > 0 && w.Format == gym.EMOM:
+		return fmt.Sprintf("minute %d of %d", m.Round, m.Rounds)
+	case m.Round > 0:
+		return fmt.Sprintf("round %d of %d", m.Round, m.Rounds)
+	}
+	return ""
+}
+
+func itemOf(it desk.BoardItem) Item {
+	item := Item{Text: it.Name}
+	if it.Amount != "" {
+		item.Text = it.Amount + " " + it.Name
+	}
+	for _, t := range it.Loads {
+		for i, load := range []string{t.Full, t.Mid, t.Light} {
+			item.Loads[i] = joined(item.Loads[i], load)
+		}
+	}
+	return item
+}
+
+// joined sets the load of standard M before that of W: "24 / 16 kg"; equal ones
+// are said once.
+func joined(first, second string) string {
+	if first == "" || first == second {
+		return second
+	}
+	before, unit, _ := strings.Cut(first, " ")
+	if strings.HasSuffix(second, " "+unit) {
+		first = before
+	}
+	return first + " / " + second
+}
