@@ -10,6 +10,7 @@ import (
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 	"windlass/internal/tier"
 )
 
@@ -19,6 +20,9 @@ type Advice struct {
 	Movement gym.Movement
 	Decision tier.Decision // the suggestion, or what the coach decided instead
 	Last     gym.Bout      // the latest that stands, zero for none
+	Rack     tier.Rack     // what the gym owns for it
+	Hold     float64       // chance that the decided load is held
+	Unit     mass.Unit     // in which the gym's implements for it are marked
 }
 
 // Decided reports whether the coach decided otherwise than suggested.
@@ -52,16 +56,33 @@ func (d *Desk) advise(athlete gym.ID, movement gym.MovementKey, reps int) (Advic
 	if err != nil {
 		return Advice{}, err
 	}
-	s, err := model.Suggest(tier.Ask{Reps: reps, On: d.Today(), Unit: a.Unit})
+	advice := Advice{Movement: m, Rack: model.Rack(), Unit: markedIn(model.Rack().Owned, a.Unit)}
+	s, err := model.Suggest(tier.Ask{Reps: reps, On: d.Today(), Unit: advice.Unit})
 	if err != nil {
 		return Advice{}, err
 	}
-	advice := Advice{Movement: m, Decision: tier.Decide(s, model.Rack(), movement, d.Today(), d.Overrides(athlete))}
+	advice.Decision = tier.Decide(s, advice.Rack, movement, d.Today(), d.Overrides(athlete))
+	advice.Hold = model.Hold(advice.Decision.Load, reps)
 	if bouts := model.Bouts(); len(bouts) > 0 {
 		advice.Last = bouts[len(bouts)-1]
 	}
 	return advice, nil
 }
+
+// markedIn returns the unit in which implements are most likely marked: the
+// athlete's own if their masses are round in it, else the one in which they are. A
+// coach looks for what stands on the dumbbell.
+func markedIn(owned []mass.Mass, own mass.Unit) mass.Unit {
+	for _, u := range []mass.Unit{own, mass.KG, mass.LB} {
+		if !slices.ContainsFunc(owned, func(m mass.Mass) bool { return !inQuarters(m, u) }) {
+			return u
+		}
+	}
+	return own
+}
+
+// inQuarters reports whether a mass is a whole number of quarters of a unit.
+func inQuarters(m mass.Mass, u mass.Unit) bool { return m%(u.One()/4) == 0 }
 
 // standing learns from the whole log when first asked, and heeds single bouts
 // after that.
@@ -275,6 +296,45 @@ func (d *Desk) Comeback(athlete gym.ID, weeks int) error {
 		changes = append(changes, gym.AddOverride{Override: o})
 	}
 	return d.do(fmt.Sprintf("go lighter with %s for %s", a.Name, count(weeks, "week")), changes...)
+}
+
+// ComebackText says what [Desk.Comeback] does and where it comes from.
+func ComebackText() string {
+	weeks, err := tier.Comeback("", 1, 4)
+	if err != nil {
+		return ""
+	}
+	var cuts []string
+	for _, o := range weeks {
+		cuts = append(cuts, fmt.Sprintf("%.0f", 100*(1-o.Share)))
+	}
+	last := len(cuts) - 1
+	return fmt.Sprintf("Every conditioning load is lighter by %s and %s %% in weeks 1 to %d. The cuts are our reading of the %s, which sets them for the volume.",
+		strings.Join(cuts[:last], ", "), cuts[last], len(cuts), tier.ComebackSource)
+}
+
+// BoutsOf returns the standing bouts of an athlete at a movement, oldest first.
+func (d *Desk) BoutsOf(athlete gym.ID, movement gym.MovementKey) []gym.Bout {
+	return slices.DeleteFunc(d.Bouts(athlete), func(b gym.Bout) bool { return b.Movement != movement || b.Void != nil })
+}
+
+// OverrideText says what an override decides, for how long, and why: "12 kg until 3
+// Jun: sore wrist".
+func OverrideText(o gym.Override) string {
+	what := fmt.Sprintf("%.0f %% of the load", 100*o.Share)
+	switch {
+	case o.Load > 0:
+		what = o.Load.In(o.Unit)
+	case o.Tier != "":
+		what = "the " + string(o.Tier) + " tier"
+	}
+	if o.Movement == "" {
+		what += " for every movement"
+	}
+	if o.Until != day.None {
+		what += " until " + o.Until.Short()
+	}
+	return what + ": " + o.Reason
 }
 
 // VoidBout takes a bout out of every computation and keeps it readable.

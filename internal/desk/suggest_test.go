@@ -123,6 +123,18 @@ func TestTierStandingNamesTheUsualTier(t *testing.T) {
 	assert.Equal(t, desk.TierStanding{Usual: s.Usual, Count: map[gym.Tier]int{s.Usual: 1}}, s)
 }
 
+// A 16 kg kettlebell stays one for an athlete who reads pounds.
+func TestImplementsAreReadInTheUnitOnThem(t *testing.T) {
+	b := newBench(t)
+	a := b.NewAthlete("Ada Brook")
+	a.Unit = mass.LB
+	require.NoError(t, b.AddAthlete(a, powerlifting))
+	advice, err := b.Advise(a.ID, swing, 0)
+	require.NoError(t, err)
+	assert.Equal(t, mass.KG, advice.Unit)
+	assert.Contains(t, advice.Decision.Suggestion.Why, " kg")
+}
+
 func TestAdviceIsRefusedWhereThereIsNoLoad(t *testing.T) {
 	b := newBench(t)
 	a := b.join("Ada Brook")

@@ -55,7 +55,7 @@ func (s *details) layOut() fyne.CanvasObject {
 	labelled := func(words string, o fyne.CanvasObject) fyne.CanvasObject {
 		return kit.Column(look.Gap1, kit.NewCaption(words), kit.Row(0, o, kit.Fill()))
 	}
-	choices := kit.Row(look.Gap6, labelled("The wall shows", s.wall), labelled("Loads in", s.unit), labelled("Standard loads", s.loads), kit.Fill())
+	choices := kit.Row(look.Gap6, labelled("The wall shows", s.wall), labelled("Loads in", s.unit), labelled("Load standard", s.loads), kit.Fill())
 	return kit.Column(look.Gap3,
 		kit.Equal(look.Gap3, s.name, s.display), choices, s.notes,
 		kit.Row(look.Gap2, kit.Fill(kit.NewHeading("Restrictions")), s.lift, add),
@@ -80,7 +80,7 @@ func (s *details) cell(row, column int) kit.Cell {
 		return kit.Cell{Text: regionWord(r.Region)}
 	}
 	if r.Until == day.None {
-		return kit.Cell{Text: "lifted", Tone: look.Muted}
+		return kit.Cell{Text: "it is lifted", Tone: look.Muted}
 	}
 	return kit.Cell{Text: r.Until.Time().Format("2 Jan 2006")}
 }

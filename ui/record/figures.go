@@ -33,7 +33,7 @@ type figure struct {
 // mostFigures is how many rep counts stand in large.
 const mostFigures = 4
 
-func newFigures() *figures {
+func newFigures(another *kit.Button) *figures {
 	f := &figures{title: kit.NewHeading(""), note: kit.NewCaption("").Shrinks(80)}
 	f.row = kit.Equal(look.Gap3)
 	for range mostFigures {
@@ -45,7 +45,7 @@ func newFigures() *figures {
 		f.cells = append(f.cells, c)
 		f.row.Add(c.content)
 	}
-	f.content = kit.Column(look.Gap2, kit.Row(look.Gap3, f.title, kit.Fill(f.note)), f.row)
+	f.content = kit.Column(look.Gap2, kit.Row(look.Gap3, f.title, kit.Fill(f.note), another), f.row)
 	return f
 }
 

@@ -29,7 +29,7 @@ func newHead(r *Record) *head {
 	h.status = kit.NewChip("", kit.Disc, look.Good)
 	h.warning = kit.NewChip("", kit.Warning, look.Warn)
 	h.track = kit.NewButton("", r.move).Tip("Move to another track from a day on (Ctrl+M)")
-	h.tier = kit.NewButton("", nil).Tip("Decide a tier for every movement (Ctrl+T)")
+	h.tier = kit.NewButton("", r.decideForAll).Key("Ctrl+T").Tip("Decide a tier for every movement")
 	h.content = kit.Column(look.Gap1,
 		kit.Row(look.Gap2, kit.Fill(h.name), h.track, h.tier),
 		kit.Row(look.Gap2, kit.Fill(h.about), h.warning, h.status))

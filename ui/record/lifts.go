@@ -34,7 +34,7 @@ type lifts struct {
 
 func newLifts(r *Record) *lifts {
 	l := &lifts{of: r, grid: container.NewStack()}
-	l.figures, l.entry, l.raise, l.past = newFigures(), newEntry(l), newRaiseRow(l), newPast(l)
+	l.figures, l.entry, l.raise, l.past = newFigures(kit.NewButton("Another lift", l.anyLift).Key("F4")), newEntry(l), newRaiseRow(l), newPast(l)
 	l.makeList(r.host.Desk().Settings().DayReps)
 	legend := newLegend([]legendMark{
 		{kit.Disc, look.Accent, "tested"}, {kit.Ring, look.Text, "reported"},

@@ -40,7 +40,7 @@ const pastHeight = 176
 func newPast(l *lifts) *past {
 	p := &past{of: l, chart: kit.NewChart(200, pastHeight), stage: container.NewStack(), note: kit.NewCaption("").Shrinks(40)}
 	p.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Day", Width: 104}, {Title: "Result", Width: 120}, {Title: "Source", Width: 96}, {Title: "", Width: 100, Grow: 1},
+		{Title: "Day", Width: 116}, {Title: "Result", Width: 120}, {Title: "Source", Width: 96}, {Title: "", Width: 100, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(p.rows) }, Cell: p.cell})
 	p.list.Empty = "Nothing is logged for this lift yet."
 	p.list.OnCursor = func(int) { p.offer() }

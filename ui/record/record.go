@@ -41,19 +41,20 @@ type Record struct {
 	front   int
 	stage   *fyne.Container
 	lifts   *lifts
+	bouts   *bouts
 	details *details
 	move    func() // asks for another track for the athlete shown; the roster's
 }
 
 // names and keys of the sections, in their order.
-var tabs = []struct{ name, key string }{{"Lifts", "F5"}, {"Details", "F8"}}
+var tabs = []struct{ name, key string }{{"Lifts", "F5"}, {"Conditioning", "F6"}, {"Week", "F7"}, {"Details", "F8"}}
 
 // New makes the record. moveTrack asks for another track for the athlete shown.
 func New(h room.Host, moveTrack func()) *Record {
 	r := &Record{host: h, move: moveTrack, stage: container.NewStack()}
 	r.head = newHead(r)
-	r.lifts, r.details = newLifts(r), newDetails(r)
-	r.parts = []section{r.lifts, r.details}
+	r.lifts, r.bouts, r.details = newLifts(r), newBouts(r), newDetails(r)
+	r.parts = []section{r.lifts, r.bouts, newOwnWeek(r), r.details}
 	bar := []fyne.CanvasObject{}
 	for i, t := range tabs {
 		b := kit.NewButton(t.name, func() { r.turn(i) }).Key(t.key)
@@ -79,6 +80,7 @@ func (r *Record) Show(athlete gym.ID) {
 	if athlete != r.athlete {
 		r.athlete = athlete
 		r.lifts.turned()
+		r.bouts.turned()
 	}
 	r.draw()
 }
@@ -121,6 +123,7 @@ func (r *Record) Keys() []room.Key {
 		r.turn(0)
 		r.lifts.entry.focus()
 	}})
+	keys = append(keys, room.Key{Press: "Ctrl+T", Does: "Decide a tier for every movement", Do: r.decideForAll})
 	return append(keys, r.parts[r.front].keys()...)
 }
 

@@ -40,13 +40,28 @@ func sourceWords(e repmax.Entry) string {
 	return "not known"
 }
 
+// TierMark is the shape of a tier.
+func TierMark(t gym.Tier) kit.Shape {
+	switch t {
+	case gym.Full:
+		return kit.Disc
+	case gym.Mid:
+		return kit.Half
+	case gym.Light:
+		return kit.Ring
+	case gym.Below:
+		return kit.Dash
+	}
+	return kit.NoShape
+}
+
 // outcomeMark is the shape of an outcome.
 func outcomeMark(o gym.Outcome) (kit.Shape, look.Meaning) {
 	switch o {
 	case gym.Held:
 		return kit.Tick, look.Good
 	case gym.Slowed:
-		return kit.Half, look.Warn
+		return kit.Down, look.Warn
 	case gym.Stopped:
 		return kit.Cross, look.Bad
 	}

@@ -11,6 +11,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"windlass/internal/day"
+	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/look"
 	"windlass/ui/roster"
@@ -41,6 +43,26 @@ func TestRosterShowsEverybodyAndTheChosenRecord(t *testing.T) {
 		uitest.See(t, h.On, "Ansa Kivelo", "Powerlifting", "Active 34", "5 rep max")
 		snapshot(t, h, name)
 	}
+}
+
+func TestNothingIsCutOffOnALargeScreen(t *testing.T) {
+	d, _ := uitest.DemoDesk(t)
+	h := uitest.Stage(t, d, look.Light(), fyne.NewSize(1720, 1040), roster.New)
+	one(t, h, "Matteo Ferrandi")
+	uitest.See(t, h.On, " lb")
+	snapshot(t, h, "large")
+	h.Press(t, "F6")
+	snapshot(t, h, "large-conditioning")
+}
+
+func TestAnEmptyGymIsToldWhatToDoFirst(t *testing.T) {
+	now := uitest.Morning
+	var n byte
+	book, err := desk.Starter("Empty Gym", func() gym.ID { n++; return gym.NewID(now, [10]byte{n}) })
+	require.NoError(t, err)
+	h := uitest.Stage(t, uitest.DeskOn(t, book, &now), look.Dark(), stage, roster.New)
+	uitest.See(t, h.On, "Nobody trains here yet.", "Nobody chosen")
+	snapshot(t, h, "empty")
 }
 
 func TestTypingSearches(t *testing.T) {
@@ -201,4 +223,79 @@ func TestAFileThatIsNoneIsExplained(t *testing.T) {
 	uitest.Fill(t, h.On, "File, CSV or XLSX; you can also drop it on the window", "/no/such/roster.csv")
 	uitest.Tap(t, h.On, "Look at it")
 	assert.Equal(t, []string{"That file or folder is not there any more. Choose it again."}, h.Said)
+}
+
+func TestConditioningShowsSuggestionsAndKeepsDecisions(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	h.Press(t, "F6")
+	snapshot(t, h, "conditioning")
+	movement := h.Desk().Loaded(a.ID)[0]
+	before, err := h.Desk().Advise(a.ID, movement, 0)
+	require.NoError(t, err)
+	uitest.See(t, h.On, before.Movement.Name, before.Decision.Suggestion.Load.String())
+	h.Press(t, "Ctrl+E")
+	lightest := before.Rack.Owned[0].String()
+	uitest.Fill(t, h.On, "Load", lightest)
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Fill(t, h.On, "Why", "sore wrist")
+	snapshot(t, h, "decide")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "You decided "+lightest+": sore wrist.")
+	after, err := h.Desk().Advise(a.ID, movement, 0)
+	require.NoError(t, err)
+	assert.Equal(t, before.Rack.Owned[0], after.Decision.Load)
+	assert.Equal(t, before.Decision.Suggestion, after.Decision.Suggestion, "the suggestion stays in sight")
+	h.Press(t, "Ctrl+U")
+	uitest.NotSee(t, h.On, "You decided")
+}
+
+func TestBackFromABreakNamesItsSourceAndADoctor(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	h.Press(t, "F6")
+	h.Press(t, "Ctrl+G")
+	uitest.See(t, h.On, "Caterisano et al. 2019", "doctor", "50, 30, 20 and 10 %")
+	snapshot(t, h, "comeback")
+	uitest.Tap(t, h.On, "Go lighter")
+	assert.Len(t, h.Desk().Overrides(a.ID), 2)
+	uitest.See(t, h.On, "back from a break, week 1 of 2")
+}
+
+func TestOwnWeekIsArrangedAndSetByHand(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	h.Press(t, "F7")
+	snapshot(t, h, "week")
+	uitest.Tap(t, h.On, "Sat")
+	after, _ := h.Desk().Athlete(a.ID)
+	assert.False(t, after.Free.Has(day.Saturday))
+	uitest.See(t, h.On, "left out")
+	h.Press(t, "Right")
+	after, _ = h.Desk().Athlete(a.ID)
+	require.Len(t, after.Hand, 1)
+	uitest.See(t, h.On, "by hand")
+	snapshot(t, h, "week-by-hand")
+	h.Press(t, "Ctrl+U")
+	after, _ = h.Desk().Athlete(a.ID)
+	assert.Empty(t, after.Hand)
+}
+
+func TestDetailsAreKeptInPlace(t *testing.T) {
+	h := open(t, look.Dark())
+	a := one(t, h, "Bram Oostling")
+	h.Press(t, "F8")
+	uitest.Tap(t, h.On, "initials")
+	after, _ := h.Desk().Athlete(a.ID)
+	assert.Equal(t, gym.WallInitials, after.Show)
+	h.Press(t, "Ctrl+R")
+	uitest.Fill(t, h.On, "What to avoid", "no jumping")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "no jumping", "everywhere", "1 restriction")
+	snapshot(t, h, "details")
+	h.Press(t, "Del")
+	assert.Empty(t, h.Desk().Restrictions(a.ID, h.Desk().Today()))
+	uitest.Fill(t, h.On, "Name", "Chidera Anoruo")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "another athlete has that name")
 }

@@ -9,6 +9,7 @@ import (
 	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
+	"windlass/ui/record"
 )
 
 // table is the list of athletes, with those the coach marked.
@@ -43,7 +44,6 @@ func newTable(r *Roster) *table {
 		{Title: "Records", Width: 78, Sorts: true},
 		{Title: "Tier", Width: 66},
 	}, kit.Rows{Len: func() int { return len(t.rows) }, Cell: t.cell})
-	t.list.Empty = "Nobody fits. Change the search or the filter, or add an athlete with Ctrl+N."
 	t.list.Sorted(colName, false)
 	t.list.Marked = func(row int) bool { return t.marked[t.rows[row]] }
 	t.list.OnMark = t.mark
@@ -59,6 +59,10 @@ func newTable(r *Roster) *table {
 // read asks the desk who is asked for.
 func (t *table) read(f desk.RosterFilter) {
 	t.rows = t.of.host.Desk().RosterList(f)
+	t.list.Empty = "Nobody fits. Change the search or the filter, or add an athlete with Ctrl+N."
+	if len(t.of.host.Desk().Book().Athletes) == 0 {
+		t.list.Empty = "Nobody trains here yet. Add an athlete with Ctrl+N, or bring your roster in with Ctrl+O."
+	}
 	t.list.Refresh()
 }
 
@@ -207,8 +211,7 @@ func (t *table) tierCell(r desk.RosterRow) kit.Cell {
 	if err != nil || s.Usual == "" {
 		return kit.Cell{}
 	}
-	shapes := map[gym.Tier]kit.Shape{gym.Full: kit.Disc, gym.Mid: kit.Half, gym.Light: kit.Ring, gym.Below: kit.Down}
-	c := kit.Cell{Text: string(s.Usual), Shape: shapes[s.Usual]}
+	c := kit.Cell{Text: string(s.Usual), Shape: record.TierMark(s.Usual)}
 	if r.Athlete.Status != gym.Active {
 		c.Tone = look.Muted
 	}
