@@ -111,6 +111,7 @@ type columns struct {
 	maxes    []maxColumn
 	ignored  []string
 	unknown  []Rejection // columns of rep maxes of lifts that nobody knows
+	twice    error       // two columns that mean the same
 }
 
 // maxColumn is a roster's column of one lift's rep maxes.
@@ -149,53 +150,54 @@ const headingRows = 12
 // place finds the headings of a sheet: of the rows at its beginning for which
 // enough is true, the one that says most, since a title may look like a heading.
 // It returns the rows under them.
-func place(s sheet, all spellings, enough func(columns) bool, lifts *liftFinder) (best columns, rows []row, found bool, err error) {
+func place(s sheet, all spellings, enough func(columns) bool, lifts *liftFinder) (best columns, rows []row, found bool, twice error) {
 	for i, r := range s.rows[:min(len(s.rows), headingRows)] {
 		c := columns{at: map[column]int{}, ranks: map[column]int{}, units: map[int]mass.Unit{}, headings: r.cells, line: r.line}
-		var twice error
 		for index := range r.cells {
-			twice = errors.Join(twice, c.add(index, all, lifts))
+			c.add(index, all, lifts)
 		}
 		if enough(c) && (!found || c.said() > best.said()) {
-			best, rows, found, err = c, s.rows[i+1:], true, twice
+			best, rows, found = c, s.rows[i+1:], true
 		}
 	}
-	return best, rows, found, err
+	return best, rows, found, best.twice
 }
 
 // said is how many columns mean something.
 func (c columns) said() int { return len(c.at) + len(c.maxes) }
 
-// add says what one column means. A second column that means the same is an error.
-func (c *columns) add(index int, all spellings, lifts *liftFinder) error {
+// add says what one column means.
+func (c *columns) add(index int, all spellings, lifts *liftFinder) {
 	text := strings.TrimSpace(c.headings[index])
 	if text == "" {
-		return nil
+		return
 	}
 	h := readHeading(text)
 	if h.unit != "" {
 		c.units[index] = h.unit
 	}
-	if col, rank, ok := all.find(h.key()); ok && (h.reps == 0 || col == colLoad) {
-		return c.claim(col, index, rank, h.reps)
+	col, rank, ok := all.find(h.key())
+	switch {
+	case ok && (h.reps == 0 || col == colLoad):
+		c.claim(col, index, rank, h.reps)
+	case lifts != nil:
+		c.addMax(index, h, lifts)
+	default:
+		c.ignored = append(c.ignored, text)
 	}
-	if lifts != nil {
-		return c.addMax(index, h, lifts)
-	}
-	c.ignored = append(c.ignored, text)
-	return nil
 }
 
 // claim gives a meaning to a column. Of two that want the same, the plainer
 // heading has it, as "Name" before "Member".
-func (c *columns) claim(col column, index, rank, reps int) error {
+func (c *columns) claim(col column, index, rank, reps int) {
 	other, taken := c.at[col]
 	switch {
 	case taken && rank == c.ranks[col]:
-		return c.twice(index, other)
+		c.same(index, other)
+		return
 	case taken && rank > c.ranks[col]:
 		c.ignored = append(c.ignored, strings.TrimSpace(c.headings[index]))
-		return nil
+		return
 	case taken:
 		c.ignored = append(c.ignored, strings.TrimSpace(c.headings[other]))
 	}
@@ -203,31 +205,31 @@ func (c *columns) claim(col column, index, rank, reps int) error {
 	if col == colLoad {
 		c.reps = reps
 	}
-	return nil
 }
 
-func (c *columns) addMax(index int, h heading, lifts *liftFinder) error {
+func (c *columns) addMax(index int, h heading, lifts *liftFinder) {
 	text := strings.TrimSpace(c.headings[index])
 	lift, err := lifts.heading(h)
 	switch {
 	case err != nil && h.reps == 0:
 		c.ignored = append(c.ignored, text)
-		return nil
+		return
 	case err != nil:
 		c.unknown = append(c.unknown, Rejection{c.line, text, err.Error()})
-		return nil
+		return
 	}
+	reps := max(1, h.reps)
 	for _, m := range c.maxes {
-		if m.lift.Key == lift.Key && m.reps == max(1, h.reps) {
-			return c.twice(index, m.index)
+		if m.lift.Key == lift.Key && m.reps == reps {
+			c.same(index, m.index)
+			return
 		}
 	}
-	c.maxes = append(c.maxes, maxColumn{index, lift, max(1, h.reps), h.reps > 0})
-	return nil
+	c.maxes = append(c.maxes, maxColumn{index, lift, reps, h.reps > 0})
 }
 
-func (c *columns) twice(index, other int) error {
-	return fmt.Errorf("columns %q and %q say the same; take one out", c.headings[other], c.headings[index])
+func (c *columns) same(index, other int) {
+	c.twice = errors.Join(c.twice, fmt.Errorf("columns %q and %q say the same; take one out", c.headings[other], c.headings[index]))
 }
 
 // missing says which column a table lacks and which it has.

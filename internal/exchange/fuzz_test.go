@@ -97,10 +97,7 @@ func FuzzHeading(f *testing.F) {
 		h := readHeading(text)
 		assert.GreaterOrEqual(t, h.reps, 0)
 		assert.True(t, h.unit == "" || h.unit.Valid())
-		spaced := readHeading("  " + strings.ToUpper(strings.ToLower(text)) + " ")
-		if strings.ToLower(strings.ToUpper(strings.ToLower(text))) == strings.ToLower(text) {
-			assert.Equal(t, h, spaced, "case and outer spaces say nothing")
-		}
+		assert.Equal(t, h, readHeading("  "+strings.ToLower(text)+" "), "case and outer spaces say nothing")
 		for _, w := range h.words {
 			assert.NotEmpty(t, w)
 		}
@@ -188,13 +185,13 @@ func checkChanges(t *testing.T, b *gym.Book) {
 	}
 	for _, r := range b.Results {
 		require.True(t, known[r.Athlete])
-		if r.Made == now {
+		if r.Made.Equal(now) {
 			require.NoError(t, r.Valid())
 		}
 	}
 	for _, r := range b.Bouts {
 		require.True(t, known[r.Athlete])
-		if r.Made == now {
+		if r.Made.Equal(now) {
 			require.NoError(t, r.Valid())
 		}
 	}

@@ -10,8 +10,11 @@ import (
 
 func TestAthleteNames(t *testing.T) {
 	n := AthleteNames([]Athlete{
-		{ID: "a", Name: "Ann Ash"}, {ID: "b", Name: "Ben Birch"}, {ID: "c", Name: "ben  birch"},
-		{ID: "d", Name: "Éva O'Daly"}, {ID: "e", Name: "Ben Beech"},
+		{ID: "a", Name: "Ann Ash"},
+		{ID: "b", Name: "Ben Birch"},
+		{ID: "c", Name: "ben  birch"},
+		{ID: "d", Name: "Éva O'Daly"},
+		{ID: "e", Name: "Ben Beech"},
 	})
 	for _, c := range []struct {
 		name string

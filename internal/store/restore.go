@@ -57,8 +57,12 @@ func copyOf(ctx context.Context, from, to string, o options) error {
 // What settle left of a log goes with the old file, and first: it must not meet
 // the new one.
 func replace(ctx context.Context, temp, path string, o options) (kept string, err error) {
-	if err := settle(ctx, path, o); err != nil {
-		return "", err
+	// What is no gym's file at a glance is not even shown to SQLite, which would
+	// tidy up its log.
+	if checkHeader("restore", path) == nil {
+		if err := settle(ctx, path, o); err != nil {
+			return "", err
+		}
 	}
 	kept = free(path + ".replaced")
 	var undo undoing
@@ -105,12 +109,8 @@ func (u undoing) back() error {
 }
 
 // settle makes a file stand alone, without a log, which works only while no other
-// program has it open. A file too damaged for that is taken as it is, and one that
-// is none at a glance is not even shown to SQLite, which would tidy up its log.
+// program has it open. A file too damaged for that is taken as it is.
 func settle(ctx context.Context, path string, o options) error {
-	if checkHeader("restore", path) != nil {
-		return nil
-	}
 	db, err := connect(path, 1, o.building())
 	if err != nil {
 		return err
@@ -118,7 +118,7 @@ func settle(ctx context.Context, path string, o options) error {
 	_, err = db.ExecContext(ctx, "PRAGMA journal_mode = DELETE")
 	err = explain("restore", path, errors.Join(err, db.Close()))
 	if errors.Is(err, ErrDamaged) || errors.Is(err, ErrForeign) {
-		return nil
+		err = nil
 	}
 	return err
 }
