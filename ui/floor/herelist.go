@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/desk"
+	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
@@ -115,7 +116,6 @@ func (h *hereList) flip(row int) {
 		name := strings.TrimSpace(h.search.Text())
 		h.search.SetText("")
 		h.setUp.walkIn(name)
-		h.find()
 		return
 	}
 	r := h.rows[row]
@@ -123,13 +123,13 @@ func (h *hereList) flip(row int) {
 		h.search.SetText("")
 	}
 	h.setUp.flip(r.Athlete.ID, r.Here)
-	h.keep(r)
+	h.keep(r.Athlete.ID)
 }
 
 // keep leaves the cursor on an athlete whose row has moved.
-func (h *hereList) keep(r desk.Arrival) {
+func (h *hereList) keep(athlete gym.ID) {
 	for i, row := range h.rows {
-		if row.Athlete.ID == r.Athlete.ID {
+		if row.Athlete.ID == athlete {
 			h.list.Select(i)
 		}
 	}

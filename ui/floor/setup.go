@@ -100,7 +100,8 @@ func (s *setUp) welcome(athlete gym.ID) string {
 func (s *setUp) walkIn(name string) {
 	id, err := s.floor.desk().WalkIn(s.floor.id, name)
 	if s.floor.host.Fail(err) {
-		s.chosen = id
+		s.choose(id)
+		s.here.keep(id)
 		s.floor.host.Say(s.welcome(id), true)
 	}
 }
