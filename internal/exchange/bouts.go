@@ -69,6 +69,24 @@ var outcomes = map[string]gym.Outcome{
 
 func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 	l := r.line(raw)
+	b := r.bout(l)
+	v := same
+	if !l.faults.any() {
+		v = r.ledger.judge(l, colMovement, b.ID, keyOfBout(b), b.Void)
+	}
+	if l.faults.any() || v == same {
+		return same, nil, &l.faults
+	}
+	if b.ID == "" {
+		b.ID = r.o.NewID()
+	}
+	r.noteUnowned(l, b)
+	r.p.keep(l)
+	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
+}
+
+// bout reads the cells of a row and checks what they make.
+func (r *boutReader) bout(l *line) gym.Bout {
 	b := gym.Bout{
 		ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
 		Reps: l.boutReps(), Made: r.o.Now, Void: l.void(),
@@ -88,19 +106,7 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 	if !l.faults.any() {
 		l.faults.add(l.columns.heading(colLoad), b.Valid())
 	}
-	v := same
-	if !l.faults.any() {
-		v = r.ledger.judge(l, colMovement, b.ID, keyOfBout(b), b.Void)
-	}
-	if l.faults.any() || v == same {
-		return same, nil, &l.faults
-	}
-	if b.ID == "" {
-		b.ID = r.o.NewID()
-	}
-	r.noteUnowned(l, b)
-	r.p.keep(l)
-	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
+	return b
 }
 
 func (l *line) boutReps() int {

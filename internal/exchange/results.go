@@ -93,16 +93,7 @@ func keyOfResult(r gym.Result) resultKey {
 
 func (r *resultReader) row(raw row) (verdict, []gym.Change, *faults) {
 	l := r.line(raw)
-	result := gym.Result{ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Source: l.source(), Made: r.o.Now, Void: l.void()}
-	if name := l.need(colLift, "lift"); name != "" {
-		lift, err := r.lifts.lift(name)
-		l.faults.add(l.columns.heading(colLift), err)
-		result.Lift = lift.Key
-		l.performance(lift, &result)
-	}
-	if !l.faults.any() {
-		l.faults.add(l.columns.heading(colLoad), result.Valid())
-	}
+	result := r.result(l)
 	v := same
 	if !l.faults.any() {
 		v = r.ledger.judge(l, colLift, result.ID, keyOfResult(result), result.Void)
@@ -114,6 +105,21 @@ func (r *resultReader) row(raw row) (verdict, []gym.Change, *faults) {
 		result.ID = r.o.NewID()
 	}
 	return added, []gym.Change{gym.AddResult{Result: result}}, nil
+}
+
+// result reads the cells of a row and checks what they make.
+func (r *resultReader) result(l *line) gym.Result {
+	result := gym.Result{ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Source: l.source(), Made: r.o.Now, Void: l.void()}
+	if name := l.need(colLift, "lift"); name != "" {
+		lift, err := r.lifts.lift(name)
+		l.faults.add(l.columns.heading(colLift), err)
+		result.Lift = lift.Key
+		l.performance(lift, &result)
+	}
+	if !l.faults.any() {
+		l.faults.add(l.columns.heading(colLoad), result.Valid())
+	}
+	return result
 }
 
 var sources = map[string]gym.Source{
