@@ -1,8 +1,11 @@
 package store
 
 import (
+	"cmp"
 	"context"
 	"fmt"
+	"maps"
+	"slices"
 
 	"windlass/internal/gym"
 )
@@ -17,6 +20,14 @@ func (u uses) add(column, key string) {
 	if key != "" {
 		u[use{column, key}] = struct{}{}
 	}
+}
+
+// sorted gives the uses an order that does not change, so that the same changes
+// make the same file to the last byte.
+func (u uses) sorted() []use {
+	return slices.SortedFunc(maps.Keys(u), func(a, b use) int {
+		return cmp.Or(cmp.Compare(a.column, b.column), cmp.Compare(a.key, b.key))
+	})
 }
 
 func slotUses(s gym.Slot) uses {
@@ -87,7 +98,7 @@ func putWithUses[T any](ctx context.Context, w *writer, t table[T], row T, owner
 	if _, err := w.exec(ctx, "forget "+owner, forget, string(id)); err != nil {
 		return err
 	}
-	for u := range all {
+	for _, u := range all.sorted() {
 		note := func() string { return "INSERT INTO uses (" + owner + ", " + u.column + ") VALUES (?, ?)" }
 		if _, err := w.exec(ctx, owner+" uses "+u.column, note, string(id), u.key); err != nil {
 			return explainRow(fmt.Sprintf("keep %s with the %s %q in it", t.describe(row), u.column, u.key), err)
