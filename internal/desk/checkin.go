@@ -103,7 +103,7 @@ func (d *Desk) CheckIn(class, athlete gym.ID) error {
 			return fmt.Errorf("%s is checked in already", a.Name)
 		}
 		if c.Stage == gym.Finished {
-			return fmt.Errorf("the class is finished; open it again first")
+			return errFinished
 		}
 		l := gym.Lifter{Athlete: a.ID, Track: d.TrackOn(a.ID, c.On).ID, Station: -1, Joined: d.presentRung(*c)}
 		piece, ok := c.Piece(l.Track)

@@ -14,6 +14,8 @@ import (
 // ErrRunning is returned when a class is to start while another one runs.
 var ErrRunning = errors.New("another class is running")
 
+var errFinished = errors.New("the class is finished; open it again first")
+
 // Class returns the class with an ID.
 func (d *Desk) Class(id gym.ID) (gym.Class, bool) {
 	for i := len(d.book.Classes) - 1; i >= 0; i-- {
@@ -146,6 +148,9 @@ func (d *Desk) StartClock(id gym.ID) error {
 		if other, ok := d.LiveClass(); ok && other.ID != c.ID && running(other) {
 			return fmt.Errorf("%w: hold %s first", ErrRunning, other.Name)
 		}
+		if c.Stage == gym.Finished {
+			return errFinished
+		}
 		if c.Stage == gym.SetUp {
 			if err := d.ready(*c); err != nil {
 				return err
@@ -205,6 +210,9 @@ func (d *Desk) ready(c gym.Class) error {
 // StartConditioning closes the climb and turns to the conditioning's clock.
 func (d *Desk) StartConditioning(id gym.ID) error {
 	return d.tick("turn to the conditioning", id, func(c *gym.Class) error {
+		if c.Stage == gym.Finished {
+			return errFinished
+		}
 		c.Clock = c.Clock.Hold(d.now())
 		c.Stage = gym.Conditioning
 		return nil

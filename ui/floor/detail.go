@@ -19,7 +19,7 @@ type lifterDetail struct {
 	warning *kit.Prose
 	load    *kit.MassField
 	track   *kit.Choice
-	lower_  *kit.Button
+	less    *kit.Button
 	offer   *kit.Prose
 	edit    *fyne.Container
 	all     fyne.CanvasObject
@@ -30,9 +30,9 @@ func newLifterDetail(s *setUp) *lifterDetail {
 	d.number, d.warning = kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Warn)
 	d.offer = kit.NewProse("", 160).Small().Tone(look.Muted)
 	d.load = kit.NewMassField("Count from another load", mass.KG).Least(120).OnMass(d.take)
-	d.lower_ = kit.NewButton("Lower it", d.lower).Key("F7")
+	d.less = kit.NewButton("Lower it", d.lower).Key("F7")
 	d.track = kit.NewChoice("Lifts with", nil, d.turn)
-	d.edit = kit.Column(look.Gap2, kit.Row(look.Gap2, kit.Fill(d.offer), d.lower_), kit.Equal(look.Gap2, d.load, d.track))
+	d.edit = kit.Column(look.Gap2, kit.Row(look.Gap2, kit.Fill(d.offer), d.less), kit.Equal(look.Gap2, d.load, d.track))
 	d.all = kit.NewCard("", kit.Column(look.Gap1, kit.Row(look.Gap2, kit.Fill(kit.Column(0, kit.Fill(), d.name, kit.Fill())), d.what), d.warning, d.number, d.edit))
 	return d
 }
@@ -55,7 +55,7 @@ func (d *lifterDetail) refresh() {
 	d.warn(st.Warning)
 	d.offer.SetText(st.Offer)
 	show(d.offer, st.Offer != "")
-	show(d.lower_, st.Offer != "")
+	show(d.less, st.Offer != "")
 	show(d.load, st.Lift != "")
 	d.tell(st.Lifter)
 }

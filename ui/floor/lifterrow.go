@@ -165,18 +165,6 @@ func (r *lifterRow) unit(l desk.BoardLifter) string {
 	return string(l.Unit) + " "
 }
 
-func restWord(l desk.BoardLifter, m clock.Moment) string {
-	switch {
-	case l.Lift == "":
-		return "–"
-	case m.Finished || l.Done(m.Rung):
-		return "done"
-	case l.Path.Finding:
-		return "call?" // the next load follows from it
-	}
-	return "waits"
-}
-
 // draw changes the picture only when the plates change.
 func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 	var drawn []kit.PlateDisc
@@ -191,24 +179,6 @@ func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 		r.picture.Set("", drawn)
 	}
 	show(r.picture, bar != "" && !r.compact)
-}
-
-// changeWords say what to do at the bar since the lifter before: "−1.25 +5 +2.5".
-func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
-	var words []string
-	for _, d := range s.Off {
-		words = append(words, "−"+desk.Plates([]plates.Disc{d}, l.Unit))
-	}
-	for _, d := range s.On {
-		words = append(words, "+"+desk.Plates([]plates.Disc{d}, l.Unit))
-	}
-	if s.Blocks {
-		words = append(words, "blocks")
-	}
-	if len(words) == 0 && l.Bar != "" {
-		return "bar stays"
-	}
-	return strings.Join(words, " ")
 }
 
 func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
@@ -227,16 +197,6 @@ func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 	r.next.SetText(next)
 }
 
-// others lists, lightest first, the loads beside the likely one that an open
-// window may bring.
-func others(l desk.BoardLifter, s desk.BoardSet, between string) string {
-	var words []string
-	for i := len(s.Options) - 1; i > 0; i-- {
-		words = append(words, s.Options[i].Load.Digits(l.Unit))
-	}
-	return strings.Join(words, between)
-}
-
 // arrange lays the row out anew when its words have changed.
 func (r *lifterRow) arrange() {
 	words := strings.Join([]string{r.name.Label(), r.load.Label(), r.reps.Label(), r.change.Label(), r.next.Label(), r.other.Label(), r.warning.Label(), r.call.Label()}, "|")
@@ -244,33 +204,6 @@ func (r *lifterRow) arrange() {
 		r.shown = words
 		r.inner.Refresh()
 	}
-}
-
-func times(reps int) string {
-	if reps < 1 {
-		return ""
-	}
-	return "× " + itoa(reps)
-}
-
-func shapeIf(yes bool, s kit.Shape) kit.Shape {
-	if yes {
-		return s
-	}
-	return kit.NoShape
-}
-
-// callMark is the shape and colour of a call.
-func callMark(k gym.CallKind) (kit.Shape, look.Meaning) {
-	switch k {
-	case "":
-		return kit.NoShape, look.Muted
-	case gym.SettleCall:
-		return kit.Dash, look.Accent
-	case gym.MissedCall:
-		return kit.Cross, look.Bad
-	}
-	return kit.Up, look.Good
 }
 
 // strokeLayout keeps the mark of the chosen row at its left edge.

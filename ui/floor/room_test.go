@@ -291,3 +291,29 @@ func (c croppedCanvas) Capture() image.Image {
 	draw.Draw(picture, picture.Bounds(), c.Canvas.Capture(), c.part.Min, draw.Src)
 	return picture
 }
+
+func TestTheClimbsKeysLeaveTheConditioningAlone(t *testing.T) {
+	h, c, _, _ := small(t)
+	h.press(fyne.KeyF5)
+	h.press(fyne.KeyR, fyne.KeyK)
+	h.press(fyne.KeyF3, fyne.KeyF3)
+	uitest.See(t, h.window, "Held")
+	h.press(fyne.KeySpace)
+	c, _ = h.Class(c.ID)
+	assert.False(t, c.Workout.Running)
+	assert.False(t, c.Clock.Running)
+	require.NoError(t, h.FinishClass(c.ID))
+	require.ErrorContains(t, h.StartClock(c.ID), "open it again first")
+	require.ErrorContains(t, h.StartConditioning(c.ID), "open it again first")
+}
+
+// A track without a main lift goes straight to its conditioning.
+func TestConditioningWithoutAClimb(t *testing.T) {
+	h, c, _, _ := small(t)
+	h.press(fyne.KeyF4, fyne.KeyF4, fyne.KeyF4)
+	h.press(fyne.KeySpace)
+	c, _ = h.Class(c.ID)
+	assert.Equal(t, gym.Conditioning, c.Stage)
+	assert.True(t, c.Workout.Running)
+	assert.False(t, c.Clock.Started())
+}

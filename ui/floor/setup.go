@@ -108,7 +108,7 @@ func (s *setUp) walkIn(name string) {
 
 // start begins the climb and goes there.
 func (s *setUp) start() {
-	if s.floor.moment().Started {
+	if s.floor.class.Stage != gym.SetUp {
 		s.floor.turn(stepClimb)
 		return
 	}

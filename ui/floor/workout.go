@@ -88,7 +88,7 @@ func (w *workout) tick(clock.Moment) {
 // first.
 func (w *workout) toggle() {
 	f := w.floor
-	if f.class.Stage == gym.Climbing && !f.host.Fail(f.desk().StartConditioning(f.id)) {
+	if f.class.Stage != gym.Conditioning && !f.host.Fail(f.desk().StartConditioning(f.id)) {
 		return
 	}
 	verb := f.desk().StartClock
