@@ -3,6 +3,7 @@ package ui
 import (
 	"strconv"
 
+	"windlass/ui/cyclegrid"
 	"windlass/ui/floor"
 	"windlass/ui/gymroom"
 	"windlass/ui/handouts"
@@ -22,6 +23,7 @@ type maker struct {
 var makers = []maker{
 	{room.Today, today.New},
 	{room.Roster, roster.New},
+	{room.Cycle, cyclegrid.New},
 	{room.Floor, floor.New},
 	{room.Handouts, handouts.New},
 	{room.Gym, gymroom.New},

@@ -48,7 +48,7 @@ type ViewDay struct {
 // ViewBreach is a breach with its place in the view.
 type ViewBreach struct {
 	cycle.Breach
-	Where  string // "Powerlifting, week 3, Tuesday"
+	Where  string // "Week 3 Tue, Powerlifting"
 	Track  int    // index of the track; 0 where the whole cycle is meant
 	Week   int    // from 1; 1 where no week is meant
 	Column int    // 0 where no day is meant
@@ -160,27 +160,38 @@ func shortWorkout(w gym.Workout) string {
 // addBreach notes a breach in the list and on its cell.
 func (v *CycleView) addBreach(b cycle.Breach) {
 	x := ViewBreach{Breach: b, Week: max(1, b.Week)}
-	var where []string
+	name := ""
 	for i := range v.Tracks {
 		if v.Tracks[i].ID == b.Track {
-			x.Track = i
+			x.Track, name = i, v.Tracks[i].Name
 			v.Tracks[i].Breaches++
-			where = append(where, v.Tracks[i].Name)
 		}
-	}
-	if b.Week > 0 {
-		where = append(where, fmt.Sprintf("week %d", b.Week))
 	}
 	if b.Weekday != cycle.NoWeekday {
 		x.Column = columnOf(v.Cycle, b.Weekday)
-		where = append(where, b.Weekday.String())
 		v.mark(x)
 	}
-	x.Where = strings.Join(where, ", ")
-	if x.Where == "" {
-		x.Where = "The whole cycle"
-	}
+	x.Where = placeOf(b, name)
 	v.Breaches = append(v.Breaches, x)
+}
+
+// placeOf says where a breach is, the week first, because a list cuts what is long.
+func placeOf(b cycle.Breach, track string) string {
+	var where []string
+	if b.Week > 0 {
+		week := fmt.Sprintf("Week %d", b.Week)
+		if b.Weekday != cycle.NoWeekday {
+			week += " " + b.Weekday.Short()
+		}
+		where = append(where, week)
+	}
+	if track != "" {
+		where = append(where, track)
+	}
+	if len(where) == 0 {
+		return "The whole cycle"
+	}
+	return strings.Join(where, ", ")
 }
 
 func (v *CycleView) mark(x ViewBreach) {

@@ -10,7 +10,8 @@ import (
 
 // breachList lists what breaks a rule, and tells of the chosen one how to mend it.
 type breachList struct {
-	room   *Cycle
+	view   func() desk.CycleView
+	lead   func(desk.ViewBreach) // to the day of a breach
 	list   *kit.DataList
 	why    *kit.Prose
 	mend   *kit.Prose
@@ -19,20 +20,19 @@ type breachList struct {
 	all    fyne.CanvasObject
 }
 
-func newBreachList(r *Cycle) *breachList {
-	b := &breachList{room: r, why: kit.NewProse("", 200), mend: kit.NewProse("", 200).Tone(look.Accent), source: kit.NewProse("", 200).Small().Tone(look.Muted)}
+func newBreachList(view func() desk.CycleView, lead func(desk.ViewBreach)) *breachList {
+	b := &breachList{view: view, lead: lead, why: kit.NewProse("", 200), mend: kit.NewProse("", 200).Tone(look.Accent), source: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	b.list = kit.NewDataList([]kit.ListColumn{{Title: "Where", Width: 150, Grow: 1}, {Title: "What", Width: 150, Grow: 1}},
-		kit.Rows{Len: func() int { return len(r.view.Breaches) }, Cell: b.cell})
+		kit.Rows{Len: func() int { return len(view().Breaches) }, Cell: b.cell})
 	b.list.Empty = "No rule is broken."
-	b.list.OnCursor = b.go_
-	b.list.OnOpen = func(row int) { b.go_(row); r.side.focus() }
+	b.list.OnCursor, b.list.OnOpen = b.choose, b.choose
 	b.detail = kit.Column(look.Gap2, b.why, b.mend, b.source)
 	b.all = kit.Column(look.Gap3, kit.Fill(kit.NewPanel(b.list)), kit.NewCard("", b.detail))
 	return b
 }
 
 func (b *breachList) cell(row, column int) kit.Cell {
-	x := b.room.view.Breaches[row]
+	x := b.view().Breaches[row]
 	if column == 0 {
 		return kit.Cell{Text: x.Where, Shape: kit.Warning, Mark: look.Warn}
 	}
@@ -46,30 +46,23 @@ func (b *breachList) refresh() {
 
 // tell says what is wrong at a row and what would mend it.
 func (b *breachList) tell(row int) {
-	if row < 0 || row >= len(b.room.view.Breaches) {
+	if row < 0 || row >= len(b.view().Breaches) {
 		b.why.SetText("Every rule about spacing, rep counts and percentages is kept.")
 		b.mend.SetText("")
 		b.source.SetText("")
 		return
 	}
-	x := b.room.view.Breaches[row]
+	x := b.view().Breaches[row]
 	b.why.SetText(x.Why)
 	b.mend.SetText(x.Mend)
 	b.source.SetText("Rule: " + x.Rule.Source() + ".")
 	b.detail.Refresh()
 }
 
-// go_ leads the grid to the day of a breach.
-func (b *breachList) go_(row int) {
+// choose tells of a breach and leads to its day.
+func (b *breachList) choose(row int) {
 	b.tell(row)
-	if row < 0 || row >= len(b.room.view.Breaches) {
-		return
+	if row >= 0 && row < len(b.view().Breaches) {
+		b.lead(b.view().Breaches[row])
 	}
-	x := b.room.view.Breaches[row]
-	if x.Track != b.room.track {
-		b.room.track = x.Track
-		b.room.drawGrid()
-	}
-	b.room.grid.Select(kit.Spot{Week: x.Week - 1, Day: x.Column})
-	b.room.side.editor.refresh()
 }

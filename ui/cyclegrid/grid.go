@@ -14,11 +14,7 @@ import (
 const restShare float32 = 0.42
 
 func newGrid(r *Cycle) *kit.WeekGrid {
-	names := make([]string, 7)
-	for i := range names {
-		names[i] = (r.desk().Settings().FirstDay + day.Weekday(i)).Short()
-	}
-	g := kit.NewWeekGrid(names, r.cell)
+	g := kit.NewWeekGrid(dayNames(r.desk()), func(s kit.Spot) kit.WeekCell { return cellOf(r.view, r.track, s) })
 	g.OnCursor = func(kit.Spot) { r.side.refresh() }
 	g.OnOpen = func(kit.Spot) { r.side.focus() }
 	g.OnMove = r.move
@@ -26,9 +22,21 @@ func newGrid(r *Cycle) *kit.WeekGrid {
 	return g
 }
 
-func (r *Cycle) drawGrid() {
-	labels := make([]string, len(r.view.Tracks))
-	for i, t := range r.view.Tracks {
+// dayNames are the days across, the gym's first weekday first.
+func dayNames(d *desk.Desk) []string {
+	names := make([]string, 7)
+	for i := range names {
+		names[i] = ((d.Settings().FirstDay + day.Weekday(i)) % 7).Short()
+	}
+	return names
+}
+
+func (r *Cycle) drawGrid() { drawTracks(r.view, r.track, r.tabs, r.grid) }
+
+// drawTracks shows one track of a cycle, with a tab for each.
+func drawTracks(v desk.CycleView, track int, tabs *kit.Segmented, grid *kit.WeekGrid) {
+	labels := make([]string, len(v.Tracks))
+	for i, t := range v.Tracks {
 		labels[i] = t.Name
 		if t.Breaches > 0 {
 			labels[i] = fmt.Sprintf("%s (%d)", t.Name, t.Breaches)
@@ -37,15 +45,15 @@ func (r *Cycle) drawGrid() {
 	if len(labels) == 0 {
 		labels = []string{"No track"}
 	}
-	r.tabs.SetLabels(labels, r.track)
-	weeks := make([]kit.WeekTitle, len(r.view.Weeks))
-	for i, w := range r.view.Weeks {
+	tabs.SetLabels(labels, track)
+	weeks := make([]kit.WeekTitle, len(v.Weeks))
+	for i, w := range v.Weeks {
 		weeks[i] = kit.WeekTitle{Title: w.Title, Sub: w.Sub, Now: w.Now}
 	}
-	if r.track < len(r.view.Tracks) {
-		r.grid.SetShares(sharesOf(r.view.Tracks[r.track].Used))
+	if track < len(v.Tracks) {
+		grid.SetShares(sharesOf(v.Tracks[track].Used))
 	}
-	r.grid.SetWeeks(weeks)
+	grid.SetWeeks(weeks)
 }
 
 func sharesOf(used [7]bool) []float32 {
@@ -68,12 +76,12 @@ var regionShapes = map[gym.Region]kit.Shape{
 	gym.Lower: kit.Down, gym.Upper: kit.Up, gym.WholeBody: kit.Disc, gym.Trunk: kit.Square,
 }
 
-// cell is what the grid shows of a day.
-func (r *Cycle) cell(s kit.Spot) kit.WeekCell {
-	if r.track >= len(r.view.Tracks) {
+// cellOf is what the grid shows of a day.
+func cellOf(v desk.CycleView, track int, s kit.Spot) kit.WeekCell {
+	if track >= len(v.Tracks) {
 		return kit.WeekCell{}
 	}
-	d := r.view.Tracks[r.track].Day(s.Week+1, s.Day)
+	d := v.Tracks[track].Day(s.Week+1, s.Day)
 	return kit.WeekCell{
 		Title: d.Title, Count: d.Count, Sub: d.Sub, Kind: dayKinds[d.Kind], Breach: d.Breach, Done: d.Done && d.Kind != gym.RestDay,
 		Shape: regionShapes[d.Region], Tone: look.Accent,

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"windlass/internal/desk"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
@@ -22,7 +23,7 @@ type side struct {
 
 func newSide(r *Cycle) *side {
 	s := &side{room: r}
-	s.editor, s.breaches = newEditor(r), newBreachList(r)
+	s.editor, s.breaches = newEditor(r), newBreachList(func() desk.CycleView { return r.view }, s.lead)
 	s.turns = kit.NewSegmented([]string{"The day", "What breaks a rule"}, 0, s.turn)
 	s.stage = container.NewStack(s.editor.all)
 	s.all = kit.Column(look.Gap2, kit.Row(look.Gap2, s.turns, kit.Fill()), kit.Fill(s.stage))
@@ -44,6 +45,7 @@ func (s *side) turn(i int) {
 	object := s.editor.all
 	if i == 1 {
 		object = s.breaches.all
+		s.breaches.choose(s.breaches.list.Cursor())
 	}
 	s.stage.Objects = []fyne.CanvasObject{object}
 	s.stage.Refresh()
@@ -77,4 +79,15 @@ func (s *side) compose() {
 func (s *side) page() {
 	s.turn(0)
 	s.editor.next()
+}
+
+// lead brings the grid to the day of a breach.
+func (s *side) lead(x desk.ViewBreach) {
+	r := s.room
+	if x.Track != r.track {
+		r.track = x.Track
+		r.drawGrid()
+	}
+	r.grid.Select(kit.Spot{Week: x.Week - 1, Day: x.Column})
+	s.editor.refresh()
 }
