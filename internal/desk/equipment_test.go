@@ -3,6 +3,7 @@ package desk_test
 import (
 	"context"
 	"math/rand/v2"
+	"slices"
 	"testing"
 	"time"
 
@@ -185,7 +186,7 @@ func TestTrialSaysWhatIsOnTheBar(t *testing.T) {
 }
 
 func TestMassesAreReadAsTheyAreWritten(t *testing.T) {
-	got, err := desk.ReadMasses("8; 12.5 kg, 53 lb,", mass.KG)
+	got, err := desk.ReadMasses("8; 12.5 kg\n 53 lb,", mass.KG)
 	require.NoError(t, err)
 	assert.Equal(t, []mass.Mass{kilos(8), kilos(12.5), 53 * mass.Pound}, got)
 	assert.Equal(t, "8, 12.5, 53 lb", desk.MassesText(got, mass.KG), "24.04 kg would not be the same")
@@ -213,4 +214,21 @@ func reach(t *rapid.T, book gym.Book) desk.Reach {
 		t.Fatal(err)
 	}
 	return r
+}
+
+func TestImplementsAreAddedAndTakenOut(t *testing.T) {
+	b := newBench(t)
+	kind, err := b.AddImplement(" Fat Grip Dumbbell ", mass.LB)
+	require.NoError(t, err)
+	assert.Equal(t, "fat-grip-dumbbell", kind)
+	_, err = b.AddImplement("…", mass.KG)
+	require.ErrorContains(t, err, "it has no name")
+	rows := b.Implements()
+	at := slices.IndexFunc(rows, func(i desk.OwnImplement) bool { return i.Kind == kind })
+	require.GreaterOrEqual(t, at, 0)
+	assert.Zero(t, rows[at].Movements)
+	bell := slices.IndexFunc(rows, func(i desk.OwnImplement) bool { return i.Kind == "kettlebell" })
+	assert.Positive(t, rows[bell].Movements)
+	require.NoError(t, b.DropImplement(kind))
+	assert.Len(t, b.reopened().Implements(), len(rows)-1)
 }

@@ -215,13 +215,13 @@ func ReadCount(text string) (int, error) {
 	return n, nil
 }
 
-// ReadMasses reads masses with commas or semicolons between them. One without a
-// unit counts in the given one; decimals stand behind a point.
+// ReadMasses reads masses with commas, semicolons or line ends between them. One
+// without a unit counts in the given one; decimals stand behind a point.
 //
-//	masses = [ mass { ("," | ";") mass } ]
+//	masses = [ mass { ("," | ";" | line end) mass } ]
 func ReadMasses(text string, without mass.Unit) ([]mass.Mass, error) {
 	var all []mass.Mass
-	for part := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ',' || r == ';' }) {
+	for part := range strings.FieldsFuncSeq(text, func(r rune) bool { return strings.ContainsRune(",;\n", r) }) {
 		if strings.TrimSpace(part) == "" {
 			continue
 		}
@@ -256,3 +256,20 @@ func otherUnit(u mass.Unit) mass.Unit {
 
 // round reports whether two decimals write a mass exactly.
 func round(m mass.Mass, u mass.Unit) bool { return m%(u.One()/100) == 0 }
+
+// OwnImplement is a kind of implement, and how many movements in sight are done
+// with it.
+type OwnImplement struct {
+	gym.Implement
+	Movements int
+}
+
+// Implements returns the gym's implements by kind.
+func (d *Desk) Implements() []OwnImplement {
+	var all []OwnImplement
+	for _, i := range d.book.Equipment.Implements {
+		all = append(all, OwnImplement{i, len(d.movementsWith(i.Kind))})
+	}
+	slices.SortFunc(all, func(a, b OwnImplement) int { return strings.Compare(a.Kind, b.Kind) })
+	return all
+}

@@ -37,8 +37,11 @@ var sections = []struct {
 	make      func(*Gym) section
 }{
 	{"The gym", "F2", newHouse},
+	{"Timetable", "F3", newTimetable},
 	{"Bars and plates", "F4", newEquipment},
+	{"Implements", "F5", newImplements},
 	{"Climbs", "F6", newClimbs},
+	{"Backups", "F8", newBackups},
 }
 
 // Gym is the room.

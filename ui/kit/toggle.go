@@ -42,6 +42,15 @@ func (t *Toggle) Set(on bool) {
 	t.Refresh()
 }
 
+// SetLabel changes what the toggle says.
+func (t *Toggle) SetLabel(label string) {
+	if t.label == label {
+		return
+	}
+	t.label = label
+	t.Refresh()
+}
+
 // Tip sets what the toggle tells a pointer that rests on it.
 func (t *Toggle) Tip(text string) *Toggle {
 	t.tip = text
