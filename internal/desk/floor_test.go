@@ -201,7 +201,7 @@ func TestBoardLoadsAreOnTheBars(t *testing.T) {
 	board := b.Boards().Board(mustClass(t, b.Desk, c.ID))
 	for _, l := range board.Lifters() {
 		for i, s := range l.Sets {
-			total := mass.Mass(20 * mass.Kilogram)
+			total := 20 * mass.Kilogram
 			for _, d := range s.Discs {
 				total += 2 * d.Mass
 			}
@@ -335,8 +335,10 @@ func TestFractionalPlatesAreForRecords(t *testing.T) {
 // 70 % of a 5RM of 100 kg is 70 kg.
 func TestSecondLoads(t *testing.T) {
 	b, c := hall(t)
-	require.NoError(t, b.KeepPiece(c.ID, gym.Piece{Track: powerlifting, Lift: "back-squat", Reps: 3,
-		Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"}}))
+	require.NoError(t, b.KeepPiece(c.ID, gym.Piece{
+		Track: powerlifting, Lift: "back-squat", Reps: 3,
+		Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"},
+	}))
 	b.come(c.ID, "Ada Lund", gym.StandardM, "back-squat", "5x100")
 	b.come(c.ID, "Bo Ito", gym.StandardM, "back-squat", "")
 	rows := b.SecondLoads(mustClass(t, b.Desk, c.ID))

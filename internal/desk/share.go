@@ -57,14 +57,14 @@ func heaviest(lifters []BoardLifter) mass.Mass {
 // target; else those with the whole stock, and [Boards.Clashes] tells what runs out.
 func (bs *Boards) from(bar string, h heap, targets []mass.Mass) (*plates.Loads, string, error) {
 	whole, err := bs.loadsOf(loadKey{bar: bar})
-	if err != nil || h.key == "" {
+	if err != nil || len(h.stock.Plates) == 0 {
 		return whole, "", err
 	}
 	key := loadKey{bar: bar, heap: h.key}
 	own, ok := bs.loads[key]
 	if !ok {
 		if own, err = plates.NewLoads(whole.Bar(), h.stock); err != nil {
-			return whole, "", nil // no plate is left for this station
+			return nil, "", err
 		}
 		bs.loads[key] = own
 	}

@@ -39,8 +39,12 @@ type boutKey struct {
 func newBoutSheet(w *workout) *boutSheet {
 	s := &boutSheet{workout: w, loads: map[boutKey]mass.Mass{}, progress: kit.NewCaption("")}
 	s.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Athlete", Width: 150}, {Title: "Movement", Width: 220, Grow: 1}, {Title: "Load", Width: 84, End: true},
-		{Title: "Tier", Width: 64}, {Title: "How it went", Width: 108}, {Title: "Score", Width: 80},
+		{Title: "Athlete", Width: 150},
+		{Title: "Movement", Width: 220, Grow: 1},
+		{Title: "Load", Width: 84, End: true},
+		{Title: "Tier", Width: 64},
+		{Title: "How it went", Width: 108},
+		{Title: "Score", Width: 80},
 	}, kit.Rows{Len: func() int { return len(s.rows) }, Cell: s.cell})
 	s.list.Empty = "Nobody is checked in for a conditioning part."
 	s.list.OnCursor = func(int) { s.detail() }

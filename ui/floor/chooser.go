@@ -25,8 +25,11 @@ type chooser struct {
 func newChooser(f *Floor) *chooser {
 	c := &chooser{floor: f}
 	c.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Hour", Width: 80}, {Title: "Class", Width: 160, Grow: 1},
-		{Title: "Lifts", Width: 260, Grow: 3}, {Title: "Expected", Width: 90, End: true}, {Title: "", Width: 140},
+		{Title: "Hour", Width: 80},
+		{Title: "Class", Width: 160, Grow: 1},
+		{Title: "Lifts", Width: 260, Grow: 3},
+		{Title: "Expected", Width: 90, End: true},
+		{Title: "", Width: 140},
 	}, kit.Rows{Len: func() int { return len(c.meetings) }, Cell: c.cell})
 	c.list.Empty = "No class stands in the timetable for today. Open one for everybody with O."
 	c.list.OnOpen = c.open

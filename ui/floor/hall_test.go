@@ -206,7 +206,9 @@ func (h *hall) pieces(class gym.ID) {
 	minutes := gym.Workout{Format: gym.EMOM, Seconds: 720, Items: []gym.Item{{Movement: "wall-ball", Amount: 12}, {Movement: "row-calories", Amount: 12}, {}}}
 	work := []gym.Workout{swings, minutes, swings}
 	for i, t := range h.Tracks() {
-		require.NoError(h.t, h.KeepPiece(class, gym.Piece{Track: t.ID, Lift: lifts[i], Reps: reps[i], Workout: work[i],
-			Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"}}))
+		require.NoError(h.t, h.KeepPiece(class, gym.Piece{
+			Track: t.ID, Lift: lifts[i], Reps: reps[i], Workout: work[i],
+			Second: gym.SecondLift{Lift: "front-squat", Sets: 4, Reps: 6, Percent: 70, OfReps: 5, OfLift: "back-squat"},
+		}))
 	}
 }

@@ -36,8 +36,11 @@ type results struct {
 func newResults(f *Floor) *results {
 	r := &results{floor: f}
 	r.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Lifter", Width: 150, Grow: 2}, {Title: "Lift", Width: 130, Grow: 1},
-		{Title: "From the climb", Width: 120}, {Title: "Logged", Width: 120}, {Title: "What it means", Width: 210, Grow: 1},
+		{Title: "Lifter", Width: 150, Grow: 2},
+		{Title: "Lift", Width: 130, Grow: 1},
+		{Title: "From the climb", Width: 120},
+		{Title: "Logged", Width: 120},
+		{Title: "What it means", Width: 210, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(r.rows) }, Cell: r.cell})
 	r.list.Empty = "Nobody is checked in for a main lift."
 	r.list.OnCursor = func(int) { r.detail() }
