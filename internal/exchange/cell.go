@@ -61,11 +61,11 @@ func parseDate(text string, order DateOrder, epoch day.Date) (day.Date, error) {
 			return serialDate(text, days, epoch)
 		}
 	}
-	parts := strings.FieldsFunc(text, func(r rune) bool { return strings.ContainsRune("-/., \u00a0T", r) })
+	parts := strings.FieldsFunc(withoutTime(text), func(r rune) bool { return strings.ContainsRune("-/., \u00a0", r) })
 	if len(parts) < 3 {
 		return notDate(text)
 	}
-	if len(parts[0]) == 4 {
+	if len(parts[0]) == 4 && number(parts[0]) >= 0 { // and not June or July
 		return civil(text, parts[0], parts[1], parts[2])
 	}
 	if d, m, ok := withName(parts[0], parts[1]); ok {
@@ -78,10 +78,26 @@ func parseDate(text string, order DateOrder, epoch day.Date) (day.Date, error) {
 	return civil(text, parts[2], monthPart, dayPart)
 }
 
-// serialDate reads the days that a workbook counts, within a century of ours.
+// withoutTime cuts a date before a "T" between digits: OCT has one too.
+func withoutTime(text string) string {
+	at := strings.IndexByte(text, 'T')
+	if at > 0 && at+1 < len(text) && number(text[at-1:at]) >= 0 && number(text[at+1:at+2]) >= 0 {
+		return text[:at]
+	}
+	return text
+}
+
+// serialDate reads the days that a workbook counts, up to the end of this century.
 func serialDate(text string, days float64, epoch day.Date) (day.Date, error) {
-	d := epoch.Add(int(min(max(days, 0), 1e6)))
-	if d < day.Of(1950, 1, 1) || d > day.Of(2100, 1, 1) {
+	return believable(text, epoch.Add(int(min(max(days, 0), 1e6))))
+}
+
+// believable refuses what is no date of a gym: package day knows none before 1970.
+func believable(text string, d day.Date) (day.Date, error) {
+	switch {
+	case d < day.Of(1970, 1, 1):
+		return day.None, fmt.Errorf("%q is before 1970; check the year, or leave the cell blank", text)
+	case d > day.Of(2100, 1, 1):
 		return notDate(text)
 	}
 	return d, nil
@@ -145,7 +161,7 @@ func civil(text, yearPart, monthPart, dayPart string) (day.Date, error) {
 	if date.Time().Day() != d {
 		return notDate(text)
 	}
-	return date, nil
+	return believable(text, date)
 }
 
 func notDate(text string) (day.Date, error) {
