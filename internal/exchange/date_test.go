@@ -40,7 +40,7 @@ func TestDates(t *testing.T) {
 		{"2028-02-29", NoOrder, "2028-02-29"},
 		{"2026-13-01", NoOrder, ""},
 		{"March 2026", NoOrder, ""},
-		{"46090", NoOrder, ""}, // a workbook's number in a text
+		{"46090", NoOrder, ""},                 // a workbook's number in a text
 		{"June 9 2026", NoOrder, "2026-06-09"}, // four letters are no year
 		{"Sept 9 2026", NoOrder, "2026-09-09"},
 		{"3 OCT 2026", NoOrder, "2026-10-03"}, // a T that parts no time from a date

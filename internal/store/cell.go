@@ -109,8 +109,11 @@ type dateAt struct {
 }
 
 func (d *dateAt) Value() (driver.Value, error) {
-	if *d.at == day.None {
+	switch {
+	case *d.at == day.None:
 		return nil, nil
+	case *d.at < day.None: // it could not be read again
+		return nil, fmt.Errorf("write date %s: %w: it is before 1970; check the year", *d.at, ErrConstraint)
 	}
 	return d.at.String(), nil
 }

@@ -94,6 +94,7 @@ func TestRowsThatAreRefused(t *testing.T) {
 		"a key that is taken":       gym.AddResult{Result: result("result", "ann", 100, on)},
 		"a load over belief":        gym.AddResult{Result: heavy},
 		"no date":                   gym.AddResult{Result: undated},
+		"a date before 1970":        gym.AddResult{Result: result("new", "ann", 100, day.Of(1965, 3, 1))},
 		"a standard that is none":   gym.PutAthlete{Athlete: late},
 		"a closure that ends early": gym.PutClosure{Closure: gym.Closure{ID: "c", From: on, Until: on.Add(-1)}},
 		"an unknown related lift":   gym.PutLift{Lift: gym.Lift{Key: "k", Name: "K", Related: "none"}},
