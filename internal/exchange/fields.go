@@ -6,6 +6,7 @@ import (
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
+	"windlass/internal/repmax"
 )
 
 var (
@@ -142,11 +143,11 @@ func (r *rosterReader) maxes(l *line, a gym.Athlete) maxes {
 func (r *rosterReader) compare(l *line, found *maxes, m maxColumn, result gym.Result) {
 	record, known := found.raised.or(r.best, result)
 	switch by := m.lift.Measure; {
-	case !known || beats(result, record, by):
+	case !known || repmax.Better(result, record, by):
 		result.ID = r.o.NewID()
 		found.raised[keyOfRecord(result)] = result
 		found.changes = append(found.changes, gym.AddResult{Result: result})
-	case beats(record, result, by):
+	case repmax.Better(record, result, by):
 		l.note("%s: %s of %s does not beat the record of %s, which stays", l.name(), l.columns.headings[m.index], shown(result), shown(record))
 	}
 }
@@ -157,7 +158,7 @@ func (l *line) effort(m maxColumn, text string, r *gym.Result) bool {
 	before := len(l.faults.all)
 	switch {
 	case m.lift.Measure != gym.ByLoad && m.lift.Measure != "":
-		amount, err := parseAmount(text)
+		amount, err := parseAmount(text, m.lift.Measure)
 		l.faults.add(heading, err)
 		r.Amount = amount
 	case !m.given && strings.ContainsAny(strings.ToLower(text), "x×*@"):

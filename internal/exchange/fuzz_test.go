@@ -127,11 +127,12 @@ func FuzzDate(f *testing.F) {
 }
 
 func FuzzAmount(f *testing.F) {
-	for _, seed := range []string{"1:02", "31,5 s", "200 m", "-1", "1:60", "NaN", "1e9", "0x10", "::", "1_0"} {
-		f.Add(seed)
+	measures := gym.Measures()
+	for i, seed := range []string{"1:02", "31,5 s", "200 m", "-1", "1:60", "NaN", "1e9", "0x10", "::", "1_0", "2 min"} {
+		f.Add(seed, uint8(i))
 	}
-	f.Fuzz(func(t *testing.T, text string) {
-		x, err := parseAmount(text)
+	f.Fuzz(func(t *testing.T, text string, by uint8) {
+		x, err := parseAmount(text, measures[int(by)%len(measures)])
 		if err == nil {
 			assert.Positive(t, x)
 			assert.LessOrEqual(t, x, 1e6+36_060)

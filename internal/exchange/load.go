@@ -7,7 +7,8 @@ import (
 	"windlass/internal/mass"
 )
 
-// million is how fine a load is in a sheet: package mass reads six decimals.
+// million is how fine a load is in a sheet: six decimals of a kilogram are a
+// milligram, which no gym weighs.
 const million = 1_000_000
 
 // sheetLoad is a load as far as a sheet can say it.

@@ -142,7 +142,7 @@ func (l *line) performance(lift gym.Lift, r *gym.Result) {
 	measured := lift.Measure != gym.ByLoad && lift.Measure != ""
 	switch {
 	case measured || text == "" && l.cell(colAmount) != "":
-		l.amount(r)
+		l.amount(r, lift.Measure)
 	case text == "":
 		l.need(colLoad, "load")
 	case strings.ContainsAny(strings.ToLower(text), "x×*@"):
@@ -175,7 +175,7 @@ func (l *line) repCount() int {
 }
 
 // amount stands in a column of its own, or in that of loads.
-func (l *line) amount(r *gym.Result) {
+func (l *line) amount(r *gym.Result, by gym.Measure) {
 	c := colAmount
 	if l.cell(colAmount) == "" {
 		c = colLoad
@@ -184,7 +184,7 @@ func (l *line) amount(r *gym.Result) {
 	if text == "" {
 		return
 	}
-	amount, err := parseAmount(text)
+	amount, err := parseAmount(text, by)
 	l.faults.add(l.columns.heading(c), err)
 	r.Amount = amount
 }
