@@ -174,3 +174,92 @@ func TestViewShowsWhatStandsInTheCycle(t *testing.T) {
 	assert.Contains(t, v.Tracks[0].Day(x.Week, x.Column).Breach, x.Mend)
 	assert.Contains(t, x.Where, "Powerlifting")
 }
+
+// A day that a closure moved is trained when it was done on its new day.
+func TestAMovedDayIsTrainedWhereItWasPlanned(t *testing.T) {
+	b := newBench(t)
+	c := b.planned(8)
+	ada := b.join("Ada Brook")
+	holiday := c.Start.Add(7) // the Monday of week 2
+	_, err := b.KeepClosure(gym.Closure{From: holiday, Until: holiday, Name: "Holiday"})
+	require.NoError(t, err)
+	moved := day.None
+	for _, p := range b.Calendar().TrackWeek(powerlifting, holiday).Days {
+		if p.Plan == day.Monday {
+			moved = holiday.Add(int(p.On - day.Monday))
+		}
+	}
+	require.Greater(t, moved, holiday)
+	b.now = moved.At(day.ClockOf(18, 0), b.now.Location())
+	b.log(ada, b.dayOf(c, 2, day.Monday).Main.Lift, "3x100")
+	trained := b.Trained(c)
+	assert.True(t, trained(powerlifting, 2, day.Monday))
+	for on := day.Tuesday; on <= day.Sunday; on++ {
+		assert.False(t, trained(powerlifting, 2, on), on)
+	}
+}
+
+func TestTheStartOfACycleIsReadInPlace(t *testing.T) {
+	b := newBench(t)
+	for text, want := range map[string]string{
+		"2026-03-16": "", "16 March": "it is not a date; write 2026-03-09",
+		"2026-03-17": "your week begins on Monday; start on 2026-03-16 or 2026-03-23",
+	} {
+		on, err := b.ReadStart(text)
+		if want == "" {
+			require.NoError(t, err)
+			assert.Equal(t, text, on.String())
+			continue
+		}
+		require.Error(t, err)
+		assert.Contains(t, err.Error(), want)
+	}
+	for text, want := range map[string]int{"3": 3, " 26 ": 26, "2": 0, "27": 0, "twelve": 0} {
+		got, err := desk.ReadWeeks(text)
+		assert.Equal(t, want, got, text)
+		assert.Equal(t, want == 0, err != nil, text)
+	}
+}
+
+func TestClashAndFreeStart(t *testing.T) {
+	b := newBench(t)
+	assert.Equal(t, day.From(monday), b.FreeStart(), "today is a Monday")
+	c := b.planned(8)
+	assert.Equal(t, c.End().Add(1), b.FreeStart())
+	assert.Contains(t, b.Clash(powerlifting, c.End().Add(-6), 8), `"Spring" until Sunday 3 May 2026`)
+	assert.Empty(t, b.Clash(powerlifting, c.End().Add(1), 8))
+	assert.Empty(t, b.Clash("another track", c.Start, 8))
+	_, err := b.NextCycle(c.ID, b.NextName(c.Name), c.End().Add(-6))
+	require.Error(t, err)
+	next, err := b.NextCycle(c.ID, b.NextName(c.Name), b.FreeStart())
+	require.NoError(t, err)
+	assert.Equal(t, "Spring 2", next.Name)
+	assert.Equal(t, "Spring 3", b.NextName("Spring"))
+	assert.NoError(t, b.DropCycle(next.ID))
+	latest := b.Cycles()
+	require.Len(t, latest, 1)
+}
+
+// What a wave would do is what it does.
+func TestWavePreviewTellsWhatIsRun(t *testing.T) {
+	b := newBench(t)
+	c := b.planned(8)
+	lines, err := b.WavePreview(c.ID, powerlifting, gym.BlockWave, 1)
+	require.NoError(t, err)
+	require.Len(t, lines, 4)
+	assert.Equal(t, "Mon  Back squat: 5 5 5 3 3 1 1 test 1", lines[0], "seven weeks in blocks of 3, 2 and 2, as package cycle deals them")
+	before, _ := b.Cycle(c.ID)
+	assert.Equal(t, c, before, "a preview changes nothing")
+	require.NoError(t, b.RunWave(c.ID, powerlifting, gym.BlockWave, 1))
+	for w, want := range []int{5, 5, 5, 3, 3, 1, 1} {
+		assert.Equal(t, want, b.dayOf(c, w+1, day.Monday).Main.Reps)
+	}
+	_, err = b.WavePreview("no such cycle", powerlifting, gym.BlockWave, 1)
+	assert.Error(t, err)
+}
+
+func TestEveryRuleHasAFewWords(t *testing.T) {
+	for _, r := range []cycle.Rule{cycle.RuleLength, cycle.RuleNeighbours, cycle.RulePrilepin, cycle.RuleOutsideTrack} {
+		assert.NotEqual(t, string(r), desk.RuleText(r))
+	}
+}

@@ -47,16 +47,15 @@ type trackDate struct {
 
 // Trained tells which days of a cycle were trained: a class was held on them with
 // somebody of the track in it, or the day's main lift was logged by one. A day
-// that closures moved counts where it was done.
+// that closures moved counts where it was planned.
 func (d *Desk) Trained(c gym.Cycle) cycle.Trained {
 	held := d.trainedDates(c)
 	return func(track gym.ID, week int, on day.Weekday) bool {
-		date := cycle.At{Track: track, Week: week, Weekday: on}.Date(c)
-		return held[trackDate{track, d.doneOn(track, date)}]
+		return held[trackDate{track, cycle.At{Track: track, Week: week, Weekday: on}.Date(c)}]
 	}
 }
 
-// trainedDates collects the days of a cycle on which tracks were trained.
+// trainedDates collects the planned days of a cycle on which tracks were trained.
 func (d *Desk) trainedDates(c gym.Cycle) map[trackDate]bool {
 	held := map[trackDate]bool{}
 	for _, class := range d.book.Classes {
@@ -67,29 +66,35 @@ func (d *Desk) trainedDates(c gym.Cycle) map[trackDate]bool {
 			held[trackDate{l.Track, class.On}] = true
 		}
 	}
-	for _, r := range d.book.Results {
+	for i := range d.book.Results {
+		r := &d.book.Results[i]
 		if r.Void != nil || c.WeekOf(r.On) == 0 {
 			continue
 		}
 		at := trackDate{d.TrackOn(r.Athlete, r.On).ID, r.On}
-		if p, ok := c.Plan(at.track); ok && p.Day(c.WeekOf(r.On), r.On.Weekday()).Main.Lift == r.Lift {
+		if !held[at] && d.PlanOn(at.track, r.On).Main.Lift == r.Lift {
 			held[at] = true
 		}
 	}
-	return held
-}
-
-// doneOn returns the day on which a track does what is planned for a date.
-func (d *Desk) doneOn(track gym.ID, planned day.Date) day.Date {
 	if len(d.book.Closures) == 0 {
-		return planned
+		return held
 	}
-	for _, p := range d.Calendar().TrackWeek(track, planned).Days {
-		if p.Plan == planned.Weekday() {
-			return planned.Add((int(p.On-planned.Weekday()) + 7) % 7)
-		}
+	planned := make(map[trackDate]bool, len(held))
+	for at := range held {
+		planned[trackDate{at.track, d.plannedFor(c, at)}] = true
 	}
 	return planned
+}
+
+// plannedFor returns the day for which a cycle has the plan that a track does on a
+// day.
+func (d *Desk) plannedFor(c gym.Cycle, at trackDate) day.Date {
+	for _, p := range d.Calendar().TrackWeek(at.track, at.on).Days {
+		if p.On == at.on.Weekday() {
+			return cycle.At{Track: at.track, Week: c.WeekOf(at.on), Weekday: p.Plan}.Date(c)
+		}
+	}
+	return at.on
 }
 
 // editCycle makes one undoable step of a change to a cycle.
