@@ -19,13 +19,19 @@ type Arrival struct {
 	Note     string // what of the athlete touches today; it never leaves the desk
 }
 
-// Arrivals lists who may come to a class: those expected, then those who came
-// unexpected, then everybody else who trains, each by name.
-func (d *Desk) Arrivals(c gym.Class) []Arrival {
+// ExpectedIn returns who is expected in a class. It reads months of classes and
+// everybody's week, and does not change while a class is set up: ask once.
+func (d *Desk) ExpectedIn(c gym.Class) map[gym.ID]bool {
 	expected := map[gym.ID]bool{}
 	for _, due := range d.Expected(slotOf(c), c.On) {
 		expected[due.Athlete] = true
 	}
+	return expected
+}
+
+// Arrivals lists who may come to a class: those expected, then those who came
+// unexpected, then everybody else who trains, each by name.
+func (d *Desk) Arrivals(c gym.Class, expected map[gym.ID]bool) []Arrival {
 	var rows []Arrival
 	for _, a := range d.book.Athletes {
 		_, err := lifter(&c, a.ID)
@@ -128,6 +134,7 @@ type Standing struct {
 	Number  string // what the climb is counted from
 	Offer   string // a lower base that is offered, with the reason
 	Warning string // a restriction that touches the lift
+	Attempt string // what is wrong with the attempt at the record, and what would mend it
 	Needs   bool   // nothing can be counted until a first load is typed
 }
 
@@ -140,6 +147,9 @@ func (d *Desk) Standing(c gym.Class, athlete gym.ID) (Standing, bool) {
 	a, _ := d.Athlete(athlete)
 	lift, _ := d.Lift(l.Lift)
 	s := Standing{Lifter: *l, Name: a.Name, Lift: lift.Name, Reps: l.Reps, Warning: d.warning(c, athlete)}
+	if path, err := d.Path(c, *l); err == nil && path.Attempt != nil {
+		s.Attempt = path.Attempt.Note(a.Unit)
+	}
 	base := d.BaseFor(a, lift, l.Reps)
 	switch {
 	case l.Lift == "":

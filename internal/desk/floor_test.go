@@ -282,7 +282,8 @@ func TestArrivals(t *testing.T) {
 	gone := b.join("Cleo Ash")
 	require.NoError(t, b.SetStatus(gym.Archived, gone.ID))
 	require.NoError(t, b.KeepRestriction(gym.Restriction{ID: b.NewID(), Athlete: bo.ID, Text: "sore knee", Region: gym.Lower, From: b.Today()}))
-	rows := b.Arrivals(mustClass(t, b.Desk, c.ID))
+	open := mustClass(t, b.Desk, c.ID)
+	rows := b.Arrivals(open, b.ExpectedIn(open))
 	require.Len(t, rows, 2, "who has left is not listed")
 	assert.True(t, rows[0].Here)
 	assert.Equal(t, "Ada Lund", rows[0].Athlete.Name)
@@ -317,6 +318,39 @@ func TestStaleBaseIsLoweredOnlyWhenTheCoachSays(t *testing.T) {
 	require.NoError(t, b.CountFrom(c.ID, a.ID, gym.Effort{Load: 97500 * mass.Gram}))
 	s, _ = b.Standing(mustClass(t, b.Desk, c.ID), a.ID)
 	assert.Equal(t, "From 97.5 kg, as reported", s.Number)
+}
+
+// What cannot work is said before the class, with the mend: a station without a
+// bar, loads under the bar, a gym without stations.
+func TestSharingNamesWhatIsMissing(t *testing.T) {
+	b, c := hall(t)
+	b.lifts(c.ID, "back-squat", 3)
+	b.come(c.ID, "Ada Lund", gym.StandardW, "back-squat", "3x40")
+	notes := b.Sharing(mustClass(t, b.Desk, c.ID)).Notes
+	require.Len(t, notes, 1)
+	assert.Equal(t, "Ada Lund begins under the bar: the bar alone is the lightest load.", notes[0].Text, "35 % of 40 kg is 14 kg")
+	assert.True(t, notes[0].Aside)
+
+	e := b.Book().Equipment
+	e.Stations = nil
+	require.NoError(t, b.KeepEquipment(e))
+	notes = b.Sharing(mustClass(t, b.Desk, c.ID)).Notes
+	require.NotEmpty(t, notes)
+	require.ErrorContains(t, notes[0].Err, "there is no station; add one to the gym")
+}
+
+// Over 100 kg and up to 102 a gym whose smallest pair is 1.25 kg loads nothing.
+func TestAnAttemptOverTheCeilingIsSaidBefore(t *testing.T) {
+	b := newBench(t)
+	plan, err := climb.Generate(20)
+	require.NoError(t, err)
+	c, err := b.OpenFreeClass()
+	require.NoError(t, err)
+	require.NoError(t, b.KeepClimb(c.ID, plan))
+	b.lifts(c.ID, "back-squat", 3)
+	a := b.come(c.ID, "Ada Lund", gym.StandardM, "back-squat", "3x100")
+	s, _ := b.Standing(mustClass(t, b.Desk, c.ID), a.ID)
+	assert.Equal(t, "The lightest load over the record is 102.5 kg, over the ceiling by 0.5 %. A pair of 1 kg would mend it.", s.Attempt)
 }
 
 func TestFractionalPlatesAreForRecords(t *testing.T) {

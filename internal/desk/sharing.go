@@ -19,6 +19,7 @@ type Sharing struct {
 // SharingNote is one thing that does not work out, with what would mend it.
 type SharingNote struct {
 	Text  string
+	Err   error                    // instead of a text: why nobody can be seated
 	Aside bool                     // another way, not a fault
 	Mend  string                   // what the one action does; empty where there is none
 	Do    func(class gym.ID) error // the action
@@ -32,19 +33,20 @@ func (d *Desk) Sharing(c gym.Class) Sharing {
 	}
 	s, err := d.seating(c, placesOf(c))
 	if err != nil {
-		return Sharing{Notes: []SharingNote{{Text: sentence(err)}}}
+		return Sharing{Notes: []SharingNote{{Err: err}}}
 	}
 	if len(s.lifters) == 0 {
 		return Sharing{}
 	}
 	plan, err := s.solver.Judge(s.lifters)
 	if err != nil {
-		return Sharing{Notes: []SharingNote{{Text: sentence(err)}}}
+		return Sharing{Notes: []SharingNote{{Err: err}}}
 	}
 	sharing := Sharing{Moves: plan.Moves}
 	sharing.Notes = append(sharing.Notes, s.standing(plan)...)
 	sharing.Notes = append(sharing.Notes, d.late(c, s, plan)...)
 	sharing.Notes = append(sharing.Notes, d.short(c)...)
+	sharing.Notes = append(sharing.Notes, d.bare(c)...)
 	return sharing
 }
 
@@ -60,9 +62,28 @@ func placesOf(c gym.Class) int {
 	return most
 }
 
-func sentence(err error) string {
-	text := err.Error()
-	return strings.ToUpper(text[:1]) + text[1:] + "."
+// bare names the stations that have no bar, and the lifters who begin under theirs.
+func (d *Desk) bare(c gym.Class) []SharingNote {
+	var notes []SharingNote
+	for _, s := range d.book.Equipment.Stations {
+		if _, ok := d.book.Equipment.Bar(s.Bar); !ok {
+			notes = append(notes, SharingNote{Text: s.Name + " has no bar and seats nobody: give it one in the Gym room."})
+		}
+	}
+	var under []string
+	for _, l := range c.Lifters {
+		a, _ := d.Athlete(l.Athlete)
+		if path, err := d.Path(c, l); err == nil && slices.ContainsFunc(path.Steps, func(s climb.Step) bool { return s.Under }) {
+			under = append(under, a.Name)
+		}
+	}
+	switch {
+	case len(under) == 1:
+		notes = append(notes, SharingNote{Aside: true, Text: under[0] + " begins under the bar: the bar alone is the lightest load."})
+	case len(under) > 1:
+		notes = append(notes, SharingNote{Aside: true, Text: count(len(under), "lifter") + " begin under the bar: the bar alone is the lightest load."})
+	}
+	return notes
 }
 
 func (s seating) standing(plan station.Plan) []SharingNote {

@@ -21,6 +21,7 @@ type lifterDetail struct {
 	track   *kit.Choice
 	less    *kit.Button
 	offer   *kit.Prose
+	attempt *kit.Prose
 	edit    *fyne.Container
 	all     fyne.CanvasObject
 }
@@ -29,10 +30,11 @@ func newLifterDetail(s *setUp) *lifterDetail {
 	d := &lifterDetail{setUp: s, name: kit.NewHeading("").Shrinks(120), what: kit.NewCaption("")}
 	d.number, d.warning = kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Warn)
 	d.offer = kit.NewProse("", 160).Small().Tone(look.Muted)
+	d.attempt = kit.NewProse("", 160).Small().Tone(look.Muted)
 	d.load = kit.NewMassField("Count from another load", mass.KG).Least(120).OnMass(d.take)
 	d.less = kit.NewButton("Lower it", d.lower).Key("F7")
 	d.track = kit.NewChoice("Lifts with", nil, d.turn)
-	d.edit = kit.Column(look.Gap2, kit.Row(look.Gap2, kit.Fill(d.offer), d.less), kit.Equal(look.Gap2, d.load, d.track))
+	d.edit = kit.Column(look.Gap2, d.attempt, kit.Row(look.Gap2, kit.Fill(d.offer), d.less), kit.Equal(look.Gap2, d.load, d.track))
 	d.all = kit.NewCard("", kit.Column(look.Gap1, kit.Row(look.Gap2, kit.Fill(kit.Column(0, kit.Fill(), d.name, kit.Fill())), d.what), d.warning, d.number, d.edit))
 	return d
 }
@@ -53,6 +55,8 @@ func (d *lifterDetail) refresh() {
 	d.number.SetText(st.Number + ".")
 	d.number.Tone(toneIf(st.Needs, look.Warn, look.Text))
 	d.warn(st.Warning)
+	d.attempt.SetText(st.Attempt)
+	show(d.attempt, st.Attempt != "")
 	d.offer.SetText(st.Offer)
 	show(d.offer, st.Offer != "")
 	show(d.less, st.Offer != "")

@@ -17,6 +17,7 @@ import (
 type hereList struct {
 	setUp  *setUp
 	whole  []desk.Arrival
+	due    map[gym.ID]bool
 	rows   []desk.Arrival
 	search *kit.Field
 	list   *kit.DataList
@@ -83,7 +84,10 @@ func (h *hereList) cell(row, column int) kit.Cell {
 }
 
 func (h *hereList) refresh() {
-	h.whole = h.setUp.floor.desk().Arrivals(h.setUp.floor.class)
+	if h.due == nil {
+		h.due = h.setUp.floor.desk().ExpectedIn(h.setUp.floor.class)
+	}
+	h.whole = h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.due)
 	expected := 0
 	for _, r := range h.whole {
 		if r.Expected {

@@ -2,6 +2,7 @@ package floor
 
 import (
 	"fmt"
+	"slices"
 
 	"fyne.io/fyne/v2"
 
@@ -55,7 +56,7 @@ func (n *noteList) say(sharing desk.Sharing) {
 	switch {
 	case len(n.setUp.floor.class.Lifters) == 0:
 		n.fine.SetText("Once lifters are here, this says whether everybody has a bar, the clock can be kept and the plates suffice.")
-	case len(sharing.Notes) == 0:
+	case !slices.ContainsFunc(sharing.Notes, func(note desk.SharingNote) bool { return !note.Aside }):
 		n.fine.SetText(fmt.Sprintf("Yes: everybody has a bar, every rung is long enough and the plates suffice. %d discs are moved in all.", sharing.Moves))
 	default:
 		n.fine.SetText("Not yet:")
@@ -70,7 +71,7 @@ func newNoteRow() *noteRow {
 }
 
 func (r *noteRow) set(note desk.SharingNote, first bool, do func()) {
-	r.text.SetText(note.Text)
+	r.text.SetText(note.Text + kit.Sentence(note.Err))
 	r.text.Tone(toneIf(note.Aside, look.Muted, look.Warn))
 	r.do = do
 	show(r.mend, note.Mend != "")

@@ -44,7 +44,9 @@ func (s *setUp) content() fyne.CanvasObject { return s.all }
 func (s *setUp) tick(clock.Moment) {}
 
 func (s *setUp) show() {
+	s.here.due = nil
 	s.here.search.SetText("")
+	s.here.refresh()
 	s.here.search.Focus()
 	s.here.follow(s.here.list.Cursor())
 }
