@@ -27,15 +27,15 @@ func ladder(plan gym.ClimbPlan, base mass.Mass, rig Rig) ([]load, *Attempt) {
 // heavy line, in per cent of the record; common practice, no source.
 const nearHeavy = 1.0
 
-// rungLoad rounds one rung that is not an attempt. From 100 % on it stays under
-// the ceiling, lest it be over the attempt that follows.
+// rungLoad rounds one rung that is not an attempt. It never rounds over the
+// ceiling, as it would where the gym's loads lie far apart.
 func rungLoad(r gym.Rung, plan gym.ClimbPlan, base mass.Mass, rig Rig) load {
 	target := share(base, r.Percent)
 	l := rig.round(target, rig.Rounding)
 	if r.Zone == gym.TopZone {
 		l = topLoad(r, plan, base, rig)
 	}
-	if r.Percent >= 100 && l.mass > share(base, plan.Ceiling) {
+	if l.mass > share(base, plan.Ceiling) {
 		return rig.round(target, plates.Down)
 	}
 	return l
