@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+	"strings"
 
 	"windlass/internal/gym"
 )
@@ -31,8 +32,9 @@ const presentClass = `seq = (SELECT seq FROM classes WHERE stage <> 'finished'
 	ORDER BY stage = 'set-up', seq DESC LIMIT 1)`
 
 // LoadClass reads what the wall needs: the settings, the equipment, the lifts,
-// movements, tracks, slots and closures, the present class (at most one) and the
-// athletes in it, without their notes. The rest of the book is empty.
+// movements, tracks, slots and closures, the present class (at most one), the
+// athletes in it, without their notes, and what was logged of its climb. The rest
+// of the book is empty.
 func (f *File) LoadClass(ctx context.Context) (gym.Book, error) {
 	return f.snapshot(ctx, func(r *reader, b *gym.Book) {
 		b.Lifts = rows(r, lifts, "")
@@ -48,7 +50,22 @@ func (f *File) LoadClass(ctx context.Context) (gym.Book, error) {
 		for i := range b.Athletes {
 			b.Athletes[i].Notes = ""
 		}
+		b.Results = loggedIn(r, b.Classes[0])
 	})
+}
+
+// loggedIn reads the results that the lifters of a class were given.
+func loggedIn(r *reader, c gym.Class) []gym.Result {
+	var ids []any
+	for _, l := range c.Lifters {
+		if l.Result != "" {
+			ids = append(ids, string(l.Result))
+		}
+	}
+	if len(ids) == 0 {
+		return nil
+	}
+	return rows(r, results, "id IN (?"+strings.Repeat(",?", len(ids)-1)+")", ids...)
 }
 
 // snapshot reads in one transaction, with the settings and the equipment first.

@@ -21,7 +21,6 @@ type Climb struct {
 	Present   int // of Rungs, clock.None when the climb is over
 	Unit      mass.Unit
 	Stations  []Station
-	Reps      bool // rows differ in their reps, so each says its own
 }
 
 // Line says what a rung asks for: "80 % × 3".
@@ -39,7 +38,6 @@ type Rung struct {
 // Station is a station and who lifts there, in their order.
 type Station struct {
 	Name string
-	Bar  string
 	Rows []Row
 }
 
@@ -57,7 +55,7 @@ type Row struct {
 type Load struct {
 	Text string // "142.5", "done", "–"
 	Or   string // the other number, of a lifter who settles
-	Reps string // "× 3"
+	Reps string // "× 3", where not everybody does the same
 }
 
 // String writes the load in one line.
@@ -76,37 +74,35 @@ func (s State) climb(now time.Time) (Climb, Face) {
 		c.Now, c.Next = lineOf(b.Class, m.Rung), lineOf(b.Class, m.Next)
 	}
 	for _, st := range b.Stations {
-		c.add(Station{Name: st.Name, Bar: st.Bar}, st.Lifters, m, s.Book.Settings.SportDiscs)
+		c.Stations = append(c.Stations, s.station(st.Name, st.Lifters, m)...)
 	}
-	c.add(Station{Name: "–"}, b.Bench, m, s.Book.Settings.SportDiscs)
-	c.Reps = c.differ()
+	c.Stations = append(c.Stations, s.station("–", b.Bench, m)...)
+	c.sayReps(b.Class)
 	return c, climbFace(m, b.Class.Climb)
 }
 
-// add adds a station with its lifters; one without any is not shown.
-func (c *Climb) add(s Station, lifters []desk.BoardLifter, m clock.Moment, sport bool) {
+// station is a station with its lifters, or nothing without any.
+func (s State) station(name string, lifters []desk.BoardLifter, m clock.Moment) []Station {
+	if len(lifters) == 0 {
+		return nil
+	}
+	st := Station{Name: name}
 	for _, l := range lifters {
-		s.Rows = append(s.Rows, rowOf(l, m, c.Unit, sport))
+		st.Rows = append(st.Rows, s.row(l, m))
 	}
-	if len(s.Rows) > 0 {
-		c.Stations = append(c.Stations, s)
-	}
+	return []Station{st}
 }
 
-// differ reports whether the present rung asks for different reps.
-func (c Climb) differ() bool {
-	first := ""
+// sayReps leaves the reps to the head of the wall where it says them for all.
+func (c *Climb) sayReps(class gym.Class) {
+	if c.Present != clock.None && repsOf(class, class.Climb.Rungs[c.Present]) == anyReps {
+		return
+	}
 	for _, s := range c.Stations {
-		for _, r := range s.Rows {
-			if first == "" {
-				first = r.Now.Reps
-			}
-			if r.Now.Reps != "" && r.Now.Reps != first {
-				return true
-			}
+		for i := range s.Rows {
+			s.Rows[i].Now.Reps = ""
 		}
 	}
-	return false
 }
 
 func climbFace(m clock.Moment, plan gym.ClimbPlan) Face {
@@ -159,12 +155,15 @@ func repsOf(c gym.Class, r gym.Rung) string {
 			continue
 		}
 		if reps != 0 && reps != p.Reps {
-			return "× RM"
+			return anyReps
 		}
 		reps = p.Reps
 	}
 	return times(reps)
 }
+
+// anyReps stands for the day's rep count where tracks differ in it.
+const anyReps = "× RM"
 
 func times(reps int) string {
 	if reps == 0 {
@@ -173,9 +172,13 @@ func times(reps int) string {
 	return "× " + strconv.Itoa(reps)
 }
 
-func rowOf(l desk.BoardLifter, m clock.Moment, unit mass.Unit, sport bool) Row {
-	r := Row{Name: l.Wall, Record: celebrated(l)}
+func (s State) row(l desk.BoardLifter, m clock.Moment) Row {
+	r, unit := Row{Name: l.Wall, Record: s.record(l)}, s.Book.Settings.Unit
 	now, next := m.Rung, m.Next
+	if result, ok := s.logged(l); ok {
+		r.Now = Load{Text: digits(result.Load, result.Unit, unit), Reps: times(result.Reps)}
+		return r
+	}
 	if now == clock.None {
 		r.Now = outcomeOf(l, unit)
 		return r
@@ -187,7 +190,7 @@ func rowOf(l desk.BoardLifter, m clock.Moment, unit mass.Unit, sport bool) Row {
 	set := l.Sets[now]
 	r.Now = loadOf(l, set, unit)
 	if lifts := set.Likely() > 0; lifts {
-		r.Discs, r.Bare = discsOf(set.Discs, unit, sport), len(set.Discs) == 0
+		r.Discs, r.Bare = discsOf(set.Discs, unit, s.Book.Settings.SportDiscs), len(set.Discs) == 0
 	}
 	if next != clock.None && next < len(l.Sets) {
 		r.Next = loadOf(l, l.Sets[next], unit)
@@ -204,14 +207,13 @@ func loadOf(l desk.BoardLifter, s desk.BoardSet, unit mass.Unit) Load {
 	switch {
 	case s.State == climb.Skipped:
 		load.Reps = ""
-	case s.Load > 0:
-		load.Text = digits(s.Load, l.Unit, unit)
-	case len(s.Options) > 0:
-		load.Text = digits(s.Options[0].Load, l.Unit, unit)
+	case s.State == climb.Open && len(s.Options) > 0:
+		load.Text, load.Reps = digits(s.Options[0].Load, l.Unit, unit), ""
 		if last := s.Options[len(s.Options)-1]; last.Load != s.Options[0].Load {
 			load.Or = digits(last.Load, l.Unit, unit)
 		}
-		load.Reps = ""
+	case s.Load > 0:
+		load.Text = digits(s.Load, l.Unit, unit)
 	}
 	return load
 }
@@ -224,11 +226,21 @@ func outcomeOf(l desk.BoardLifter, unit mass.Unit) Load {
 	return Load{Text: "done"}
 }
 
-// celebrated reports whether the lifter's day ended over a record that was there
-// before. An open call is no record yet.
-func celebrated(l desk.BoardLifter) bool {
-	o := l.Path.Outcome
-	return l.Result != "" && o.Kind == climb.Counts && l.Base > 0 && l.Source != gym.Estimate && o.Load > l.Base
+// record reports whether what was logged of a lifter is over the record that was
+// there before. An open call is no record yet, and a first result beats nobody.
+func (s State) record(l desk.BoardLifter) bool {
+	r, ok := s.logged(l)
+	return ok && l.Base > 0 && l.Source != gym.Estimate && r.Load > l.Base
+}
+
+// logged returns what was logged of a lifter's climb.
+func (s State) logged(l desk.BoardLifter) (gym.Result, bool) {
+	for _, r := range s.Book.Results {
+		if r.ID == l.Result && r.Void == nil {
+			return r, true
+		}
+	}
+	return gym.Result{}, false
 }
 
 // digits writes a load in the lifter's unit, which is named where it is not the
@@ -250,4 +262,15 @@ func discsOf(discs []plates.Disc, unit mass.Unit, sport bool) []kit.PlateDisc {
 		drawn = append(drawn, disc)
 	}
 	return drawn
+}
+
+// Records returns who set a record in the class.
+func (s State) Records() []gym.ID {
+	var all []gym.ID
+	for _, l := range s.Board.Lifters() {
+		if s.record(l) {
+			all = append(all, l.Athlete)
+		}
+	}
+	return all
 }

@@ -34,7 +34,7 @@ func (p painter) climb(c Climb, f fit, turn int, notice string) {
 		for _, part := range column {
 			s := c.Stations[part.station]
 			high := float32(part.to-part.from) * f.row
-			p.station(area{x, y, wide, high}, labels[part.station], s.Rows[part.from:part.to], c, f)
+			p.station(area{x, y, wide, high}, labels[part.station], s.Rows[part.from:part.to], f)
 			y += high + groupGap*f.text
 		}
 	}
@@ -98,7 +98,7 @@ func (p painter) strip(c Climb, a area) {
 }
 
 // station draws a card with the rows of a station.
-func (p painter) station(a area, label string, rows []Row, c Climb, f fit) {
+func (p painter) station(a area, label string, rows []Row, f fit) {
 	p.box(a, p.pal[look.Surface], none, 0, 0.25*f.text)
 	badge := (f.widths.badge + badgePads) * f.text
 	p.box(area{a.x, a.y, badge, a.h}, p.pal[look.Raised], none, 0, 0.25*f.text)
@@ -110,22 +110,22 @@ func (p painter) station(a area, label string, rows []Row, c Climb, f fit) {
 			p.box(area{at.x, at.y, at.w, max(1, 0.02*f.text)}, p.pal[look.Line], none, 0, 0)
 		}
 		if f.two {
-			p.rowOfTwo(at, r, c, f)
+			p.rowOfTwo(at, r, f)
 		} else {
-			p.rowOfOne(at, r, c, f)
+			p.rowOfOne(at, r, f)
 		}
 	}
 }
 
 // rowOfOne draws a lifter in a line: name, load, plates, next load. What width is
 // left goes between them.
-func (p painter) rowOfOne(a area, r Row, c Climb, f fit) {
+func (p painter) rowOfOne(a area, r Row, f fit) {
 	t, w := f.text, f.widths
 	spare := max(0, a.w-(w.name+w.now+w.discs+w.next+3*columnGap)*t) / 3
 	x := a.x
 	p.name(area{x, a.y, w.name*t + spare, a.h}, r, t)
 	x += (w.name+columnGap)*t + spare
-	p.now(area{x, a.y, w.now * t, a.h}, r, c, t)
+	p.now(area{x, a.y, w.now * t, a.h}, r, t)
 	x += (w.now+columnGap)*t + spare
 	p.discs(area{x, a.y, w.discs * t, a.h}, r, f)
 	x += (w.discs + columnGap) * t
@@ -133,12 +133,12 @@ func (p painter) rowOfOne(a area, r Row, c Climb, f fit) {
 }
 
 // rowOfTwo draws a lifter in two lines: name and load, plates and next load.
-func (p painter) rowOfTwo(a area, r Row, c Climb, f fit) {
+func (p painter) rowOfTwo(a area, r Row, f fit) {
 	t, w := f.text, f.widths
 	top := area{a.x, a.y + 0.02*t, a.w, 1.32 * t}
 	low := area{a.x, a.y + 1.32*t, a.w, 1.38 * t}
 	p.name(area{top.x, top.y, top.w - w.now*t, top.h}, r, t)
-	p.now(area{top.x + top.w - w.now*t, top.y, w.now * t, top.h}, r, c, t)
+	p.now(area{top.x + top.w - w.now*t, top.y, w.now * t, top.h}, r, t)
 	p.discs(area{low.x, low.y, w.discs * t, low.h}, r, f)
 	p.next(area{low.x + w.discs*t, low.y, low.w - w.discs*t, low.h}, r, t)
 }
@@ -148,17 +148,16 @@ func (p painter) name(a area, r Row, t float32) {
 }
 
 // now draws the load to be lifted, or both numbers while the call is open.
-func (p painter) now(a area, r Row, c Climb, t float32) {
+func (p painter) now(a area, r Row, t float32) {
 	ink := p.pal[look.Text]
 	if r.Record {
 		ink = p.pal[look.Good]
 	}
-	wide := nowWidth(r.Now) * t
-	x := a.x + a.w - wide
-	main := widthOf(r.Now.Text, nowShare*t, true)
+	main := (share(r.Now.Text, true)*nowShare + hair) * t
+	x := a.x + a.w - nowWidth(r.Now)*t
 	p.line(area{x, a.y, main, a.h}, r.Now.Text, style{size: nowShare * t, bold: true, ink: ink})
-	if r.Now.Or != "" {
-		p.line(area{x + main, a.y, wide - main, a.h}, orText(r.Now), style{size: t, bold: true, ink: p.pal[look.Muted]})
+	if text := beside(r.Now); text != "" {
+		p.line(area{x + main, a.y, a.x + a.w - x - main, a.h}, text, style{size: t, bold: true, ink: p.pal[look.Muted]})
 	}
 }
 

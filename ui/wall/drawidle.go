@@ -11,9 +11,9 @@ import (
 // idle draws what comes next on black, in dim letters that keep a screen dark.
 func (p painter) idle(i Idle, s Screen, size fyne.Size, notice string) {
 	dark := look.Dark()
-	quiet, ink := dark[look.Muted], dim(dark[look.Text])
-	text := min(max(s.textSize(ReadArc, size.Height), 0.06*size.Height), 0.2*size.Height)
-	hour := min(2.6*text, 0.36*size.Height)
+	quiet, ink := dim(dark[look.Muted]), dim(dark[look.Text])
+	text := min(max(s.textSize(ReadArc, size.Height), 0.06*size.Height), 0.13*size.Height)
+	hour := 2.4 * text
 	y := (size.Height - 1.3*(hour+2*text)) / 2
 	centre := func(line string, size float32, high, wide float32, c color.NRGBA) {
 		for widthOf(line, size, true) > wide && size > 1 {
@@ -26,7 +26,7 @@ func (p painter) idle(i Idle, s Screen, size fyne.Size, notice string) {
 		y = (size.Height - 1.3*text) / 2
 		centre("No class to come", text, 1.3*text, size.Width, quiet)
 	} else {
-		centre(i.Day, text, 1.3*text, size.Width, quiet)
+		centre("Next class "+i.Day, text, 1.3*text, size.Width, quiet)
 		centre(i.Hour, hour, 1.3*hour, size.Width, ink)
 		centre(i.Name, text, 1.3*text, size.Width, quiet)
 	}
@@ -39,6 +39,6 @@ func (p painter) idle(i Idle, s Screen, size fyne.Size, notice string) {
 
 // dim is a colour for a wall that nobody reads at length.
 func dim(c color.NRGBA) color.NRGBA {
-	c.R, c.G, c.B = c.R/4*3, c.G/4*3, c.B/4*3
+	c.R, c.G, c.B = c.R/3*2, c.G/3*2, c.B/3*2
 	return c
 }

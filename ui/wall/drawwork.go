@@ -19,22 +19,25 @@ type workFit struct {
 	band    band
 	item    float32 // width of a movement, in shares of the text size
 	load    float32 // of a tier's load
+	two     bool    // the loads stand under their movement
 	columns int
 	pages   [][]int // of panels
 	high    []float32
 }
 
 // itemShare is the height of a movement's line in shares of the text size.
-const itemShare = 1.5
+const itemShare = 1.32
 
 // fitWork finds the fewest pages for the panels and then the largest letters.
 func fitWork(w Work, s Screen, size fyne.Size) workFit {
 	s = s.believed()
 	var best workFit
 	for arc := MostArc; arc >= 3; arc-- {
-		f := w.at(s, size, arc)
-		if f.pages != nil && (best.pages == nil || arc >= LeastArc && len(f.pages) < len(best.pages)) {
-			best = f
+		for _, two := range []bool{false, true} {
+			f := w.at(s, size, arc, two)
+			if f.pages != nil && (best.pages == nil || arc >= LeastArc && len(f.pages) < len(best.pages)) {
+				best = f
+			}
 		}
 		if best.pages != nil && arc <= LeastArc {
 			break
@@ -43,22 +46,22 @@ func fitWork(w Work, s Screen, size fyne.Size) workFit {
 	return best
 }
 
-func (w Work) at(s Screen, size fyne.Size, arc float64) workFit {
-	f := workFit{arc: arc, text: s.textSize(arc, size.Height), size: size}
+func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
+	f := workFit{arc: arc, two: two, text: s.textSize(arc, size.Height), size: size}
 	f.margin = max(0.35*f.text, 0.014*size.Height)
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	words := float32(0)
 	for _, p := range w.Panels {
 		words = max(words, share(p.Head, true), share(longestRound, false))
 		for _, i := range p.Items {
-			f.item = max(f.item, share(i.Text, true))
+			f.item = max(f.item, share("› "+i.Text, true)+hair)
 			for _, l := range i.Loads {
 				f.load = max(f.load, share(l, true))
 			}
 		}
 	}
 	wide, ok := f.band.fit(f.text, words, size, f.margin)
-	row := (1.2 + f.item + 3*(f.load+columnGap)) * f.text
+	row := f.rowWidth()
 	rows := size.Height - f.band.height - 1.5*f.small - 2*f.margin
 	f.columns = int((wide + columnsGap*f.text) / (row + columnsGap*f.text))
 	if !ok || f.columns == 0 {
@@ -66,6 +69,15 @@ func (w Work) at(s Screen, size fyne.Size, arc float64) workFit {
 	}
 	f.columns = min(f.columns, max(1, len(w.Panels)))
 	return f.paged(w, rows)
+}
+
+// rowWidth is the least width of a panel.
+func (f workFit) rowWidth() float32 {
+	loads := 3 * (f.load + columnGap)
+	if f.two {
+		return (1.2 + max(f.item, loads)) * f.text
+	}
+	return (1.2 + f.item + loads) * f.text
 }
 
 const longestRound = "round 88 of 88"
@@ -95,14 +107,28 @@ func (f workFit) paged(w Work, rows float32) workFit {
 }
 
 func (f workFit) panelHeight(p Panel, titled bool) float32 {
-	lines := float32(len(p.Items))
+	lines := 0
+	for _, i := range p.Items {
+		lines += f.lines(i)
+	}
 	if p.Loads {
 		lines++
 	}
 	if titled {
-		lines += 2
+		lines++
+		if f.columns > 1 {
+			lines++
+		}
 	}
-	return (lines*itemShare + 0.6) * f.text
+	return (float32(lines)*itemShare + 0.4) * f.text
+}
+
+// lines is how many lines a movement takes.
+func (f workFit) lines(i Item) int {
+	if f.two && i.Loads[0] != "" {
+		return 2
+	}
+	return 1
 }
 
 // work draws a page of the conditioning.
@@ -118,8 +144,17 @@ func (p painter) work(w Work, f workFit, turn int, notice string) {
 	p.foot(workFoot(w, f, turn, notice), f.size, f.small, f.margin)
 }
 
+// hint says how the loads are to be read.
+func (w Work) hint() string {
+	hint := "Take the load with which you move as intended; of two, standard M / W"
+	if w.Unit != "" {
+		hint = "Loads in " + w.Unit + ".   " + hint
+	}
+	return hint
+}
+
 func workFoot(w Work, f workFit, turn int, notice string) string {
-	text := "Take the load that lets you move as intended; where two stand, load standard M / W"
+	text := w.hint()
 	switch {
 	case notice != "":
 		return notice
@@ -131,15 +166,15 @@ func workFoot(w Work, f workFit, turn int, notice string) string {
 	return text
 }
 
-// workHead names the workout beside the clock; several have their names on their
-// panels.
+// workHead names the workout beside the clock; several side by side have their
+// names on their panels.
 func (p painter) workHead(w Work, shown []int, f workFit) {
 	b := f.band
 	x, y := f.margin+b.wide+0.6*b.now, f.margin+(clockHeight*b.clock-lead*(b.now+b.next))/2
 	room := f.size.Width - f.margin - x
 	head, round := "Conditioning", ""
-	if len(w.Panels) == 1 {
-		head, round = w.Panels[0].Head, w.Panels[0].Round
+	if len(shown) == 1 {
+		head, round = w.Panels[shown[0]].Head, w.Panels[shown[0]].Round
 	}
 	p.line(area{x, y, room, lead * b.now}, elide(head, b.now, true, room), style{size: b.now, bold: true, ink: p.pal[look.Text]})
 	p.line(area{x, y + lead*b.now, room, lead * b.next}, round, style{size: b.next, ink: p.pal[look.Muted]})
@@ -152,38 +187,50 @@ func (p painter) panel(a area, panel Panel, titled bool, f workFit) {
 	x, y, w := a.x+0.6*t, a.y+0.3*t, a.w-1.2*t
 	if titled {
 		p.line(area{x, y, w, high}, elide(panel.Tracks, t, true, w), style{size: t, bold: true, ink: p.pal[look.Accent]})
-		head := panel.Head
-		if panel.Round != "" {
-			head += ", " + panel.Round
+		y += high
+		if f.columns > 1 {
+			p.line(area{x, y, w, high}, elide(joinedWords(panel.Head, panel.Round), t, false, w), style{size: t, ink: p.pal[look.Text]})
+			y += high
 		}
-		p.line(area{x, y + high, w, high}, elide(head, t, false, w), style{size: t, ink: p.pal[look.Text]})
-		y += 2 * high
 	}
 	if panel.Loads {
 		p.loads(area{x, y, w, high}, [3]string{"Full", "Mid", "Light"}, look.Muted, false, f)
 		y += high
 	}
 	for _, item := range panel.Items {
-		p.item(area{x, y, w, high}, item, f)
-		y += high
+		at := area{x, y, w, high * float32(f.lines(item))}
+		p.item(at, item, f)
+		y += at.h
 	}
 }
 
-// item draws one movement; the one whose turn it is lies on a lighter ground.
+func joinedWords(head, round string) string {
+	if round == "" {
+		return head
+	}
+	return head + ", " + round
+}
+
+// item draws one movement; the one whose turn it is lies on a ground of its own.
 func (p painter) item(a area, i Item, f workFit) {
 	t := f.text
 	if i.Present {
 		p.box(area{a.x - 0.4*t, a.y + 0.05*t, a.w + 0.8*t, a.h - 0.1*t}, p.pal[look.Selection], p.pal[look.Accent], max(1, 0.05*t), 0.2*t)
 	}
-	text, ink := i.Text, look.Text
+	name, loads := a, a
+	switch {
+	case f.lines(i) == 2:
+		name.h, loads.h, loads.y = a.h/2, a.h/2, a.y+a.h/2
+	case i.Loads[0] != "":
+		name.w -= 3 * (f.load + columnGap) * t
+	}
+	text := i.Text
 	if i.Next {
 		text = "› " + text
 	}
-	p.line(area{a.x, a.y, a.w, a.h}, elide(text, t, true, a.w-3*(f.load+columnGap)*t*float32(sign(i.Loads[0]))), style{size: t, bold: true, ink: p.pal[ink]})
-	p.loads(a, i.Loads, look.Text, true, f)
+	p.line(name, elide(text, t, true, name.w), style{size: t, bold: true, ink: p.pal[look.Text]})
+	p.loads(loads, i.Loads, look.Text, true, f)
 }
-
-func sign(text string) int { return min(1, len(text)) }
 
 // loads sets the loads of the three tiers at the end of a line.
 func (p painter) loads(a area, loads [3]string, tone look.Meaning, bold bool, f workFit) {

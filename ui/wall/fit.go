@@ -176,14 +176,24 @@ func (m measured) wider(than measured) measured {
 	return m
 }
 
-// nowWidth is the width of the load to be lifted: large, and the other number
-// beside it.
+// nowWidth is the width of the load to be lifted: large, and beside it the other
+// number or the reps.
 func nowWidth(l Load) float32 {
-	w := widthOf(l.Text, 100*nowShare, true)
-	if l.Or != "" {
-		w += widthOf(orText(l), 100, true)
+	return share(l.Text, true)*nowShare + share(beside(l), true) + 2*hair
+}
+
+// hair is what a text may come out wider than its size makes believe.
+const hair = 0.04
+
+// beside is what stands beside the load to be lifted.
+func beside(l Load) string {
+	switch {
+	case l.Or != "":
+		return " / " + l.Or
+	case l.Reps != "":
+		return " " + l.Reps
 	}
-	return w / 100
+	return ""
 }
 
 // nextWidth is the width of the load after this one, or of what stands there for a
@@ -196,8 +206,6 @@ func nextWidth(r Row) float32 {
 }
 
 const recordText = "record"
-
-func orText(l Load) string { return " / " + l.Or }
 
 func nextText(l Load) string {
 	if l.Text == "" {

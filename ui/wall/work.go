@@ -13,6 +13,7 @@ import (
 // Work is the wall of a class at its conditioning: a panel for each workout.
 type Work struct {
 	Panels []Panel
+	Unit   string // of every load; empty where they say their own
 }
 
 // Panel is one workout and the tracks that do it.
@@ -42,7 +43,39 @@ func (s State) work(now time.Time) (Work, Face) {
 			face = workFace(m)
 		}
 	}
+	w.shareUnit()
 	return w, face
+}
+
+// shareUnit takes the unit off the loads where all have the same.
+func (w *Work) shareUnit() {
+	unit := ""
+	for _, l := range w.loads() {
+		of := (*l)[strings.LastIndex(*l, " ")+1:]
+		if unit != "" && of != unit || strings.Count(*l, of) > 1 {
+			return
+		}
+		unit = of
+	}
+	for _, l := range w.loads() {
+		*l = strings.TrimSuffix(*l, " "+unit)
+	}
+	w.Unit = unit
+}
+
+// loads lists every load that is said.
+func (w *Work) loads() []*string {
+	var all []*string
+	for _, p := range w.Panels {
+		for i := range p.Items {
+			for t := range p.Items[i].Loads {
+				if l := &p.Items[i].Loads[t]; *l != "" {
+					all = append(all, l)
+				}
+			}
+		}
+	}
+	return all
 }
 
 func workFace(m clock.WorkoutMoment) Face {

@@ -1,0 +1,313 @@
+package wall
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"windlass/internal/clock"
+	"windlass/internal/day"
+	"windlass/internal/gym"
+	"windlass/internal/mass"
+	"windlass/ui/look"
+	"windlass/ui/uitest"
+)
+
+var full = fyne.NewSize(1920, 1080)
+
+// scene is what the wall says now.
+func (h *hall) scene() (Scene, Face) { return h.state().At(h.now) }
+
+// row finds a lifter's row by what the wall calls them.
+func (h *hall) row(name string) Row {
+	h.t.Helper()
+	scene, _ := h.scene()
+	require.NotNil(h.t, scene.Climb)
+	for _, s := range scene.Climb.Stations {
+		for _, r := range s.Rows {
+			if r.Name == name {
+				return r
+			}
+		}
+	}
+	require.Fail(h.t, "nobody is called so on the wall", name)
+	return Row{}
+}
+
+func TestNothingRuns(t *testing.T) {
+	h := newHall(t)
+	slots := []gym.Slot{
+		{Weekday: day.Monday, At: day.ClockOf(18, 0), Minutes: 60, Name: "Evening bar"},
+		{Weekday: day.Monday, At: day.ClockOf(6, 30), Minutes: 60, Name: "Early bar"},
+		{Weekday: day.Wednesday, At: day.ClockOf(7, 0), Minutes: 60, Name: "Midweek"},
+	}
+	at := func(d, hour, minute int) time.Time { return time.Date(2026, 3, d, hour, minute, 0, 0, time.UTC) }
+	holiday := []gym.Closure{{From: day.Of(2026, 3, 11), Until: day.Of(2026, 3, 15), Name: "Holiday"}}
+	for _, row := range []struct {
+		now      time.Time
+		slots    []gym.Slot
+		closures []gym.Closure
+		want     Idle
+	}{
+		{at(9, 6, 0), slots, nil, Idle{"06:30", "Early bar", "today"}},
+		{at(9, 6, 30), slots, nil, Idle{"18:00", "Evening bar", "today"}}, // it should have begun
+		{at(10, 12, 0), slots, nil, Idle{"07:00", "Midweek", "tomorrow"}},
+		{at(9, 20, 0), slots, nil, Idle{"07:00", "Midweek", "Wednesday"}},
+		{at(10, 12, 0), slots, holiday, Idle{"06:30", "Early bar", "Monday"}},
+		{at(9, 6, 0), nil, nil, Idle{}},
+	} {
+		s := h.state()
+		s.Book.Slots, s.Book.Closures = row.slots, row.closures
+		scene, face := s.At(row.now)
+		require.NotNil(t, scene.Idle)
+		assert.Equal(t, row.want, *scene.Idle, "at %s", row.now)
+		assert.Empty(t, face.Text)
+	}
+}
+
+// A wall without a class is black in either look, but for what comes next.
+func TestIdleIsBlack(t *testing.T) {
+	for name, p := range map[string]look.Palette{"dark": look.Dark(), "light": look.Light()} {
+		h := newHall(t)
+		v, w := h.show(p, full, inch65)
+		s := h.state()
+		s.Book.Slots = []gym.Slot{{Weekday: day.Monday, At: day.ClockOf(18, 0), Minutes: 60, Name: "Evening bar"}}
+		v.Show(s, h.now)
+		uitest.See(t, w, "18:00", "Evening bar", "Next class today")
+		h.look(w, "idle-"+name)
+		img, lit := w.Canvas().Capture(), 0
+		for y := 0; y < img.Bounds().Dy(); y += 4 {
+			for x := 0; x < img.Bounds().Dx(); x += 4 {
+				if r, g, b, _ := img.At(x, y).RGBA(); r+g+b > 0 {
+					lit++
+				}
+			}
+		}
+		assert.Less(t, float64(lit)/float64(480*270), 0.12, "share of the screen that is lit")
+		assert.Positive(t, lit)
+	}
+}
+
+func TestSetUpShowsWhoLiftsWhereAndTheWholeTime(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	scene, face := h.scene()
+	require.NotNil(t, scene.Climb)
+	assert.Equal(t, Face{Text: "20:00", Tone: Waiting}, face)
+	assert.NotEmpty(t, h.row("Ada").Now.Text)
+	assert.NotEmpty(t, h.row("Ada").Discs)
+}
+
+// The clock of the wall is the desk's, to the second.
+func TestFaceFollowsTheClock(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	for _, row := range []struct {
+		shown time.Duration
+		text  string
+		tone  Tone
+	}{
+		{0, "01:00", Going},
+		{20 * time.Second, "00:40", Going},
+		{58 * time.Second, "00:02", Soon},
+		{time.Minute, "01:00", Going},
+	} {
+		h.until(row.shown)
+		_, face := h.scene()
+		assert.Equal(t, row.text, face.Text, "at %s", row.shown)
+		assert.Equal(t, row.tone, face.Tone, "at %s", row.shown)
+	}
+	require.NoError(t, h.HoldClock(h.class))
+	h.now = h.now.Add(time.Hour)
+	_, face := h.scene()
+	assert.Equal(t, Held, face.Tone)
+	assert.Equal(t, "01:00", face.Text)
+}
+
+// What rows say are the board's loads; both numbers while the call is open.
+func TestRowsSayTheBoard(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	h.until(13 * time.Minute)
+	board := h.state().Board
+	m := board.At(h.now)
+	open := 0
+	for _, l := range board.Lifters() {
+		row := h.row(l.Wall)
+		if set := l.Sets[m.Next]; len(set.Options) > 1 {
+			open++
+			assert.Equal(t, set.Options[0].Load.Digits(l.Unit), row.Next.Text)
+			assert.Equal(t, set.Options[len(set.Options)-1].Load.Digits(l.Unit), row.Next.Or)
+			assert.Contains(t, row.Next.String(), " / ")
+		}
+		assert.Equal(t, l.Sets[m.Rung].Likely().Digits(l.Unit), row.Now.Text)
+		require.Len(t, row.Discs, len(l.Sets[m.Rung].Discs))
+		for i, d := range row.Discs {
+			assert.Equal(t, l.Sets[m.Rung].Discs[i].Mass.Digits(l.Unit), d.Label)
+		}
+	}
+	assert.Positive(t, open, "some call is open before a top rung")
+}
+
+func TestARecordIsCelebratedOnceItIsLogged(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	h.until(20*time.Minute + time.Second)
+	assert.False(t, h.row("Ada").Record, "an open call is no record")
+	lifter, ok := h.state().Board.Lifter(h.athlete("Ada"))
+	require.True(t, ok)
+	h.log("Ada", lifter.Base.Digits(lifter.Unit))
+	assert.False(t, h.row("Ada").Record, "a tie is no record")
+	h.log("Cleo", "250")
+	row := h.row("Cleo")
+	assert.True(t, row.Record)
+	assert.Equal(t, "250", row.Now.Text)
+	assert.Equal(t, []gym.ID{h.athlete("Cleo")}, h.state().Records())
+	_, w := h.show(look.Dark(), full, inch65)
+	uitest.See(t, w, "record", "250")
+	h.look(w, "record")
+}
+
+func (h *hall) athlete(first string) gym.ID {
+	for _, a := range h.Book().Athletes {
+		if strings.HasPrefix(a.Name, first+" ") {
+			return a.ID
+		}
+	}
+	return ""
+}
+
+// log enters the day's result of a lifter.
+func (h *hall) log(first, load string) {
+	h.t.Helper()
+	_, err := h.LogResult(h.class, h.athlete(first), load)
+	require.NoError(h.t, err)
+}
+
+// A name stands on the wall as its owner chose; notes and restrictions never do.
+func TestPrivacy(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	for first, show := range map[string]gym.WallShow{"Ada": gym.WallInitials, "Bo": gym.WallNothing} {
+		a, _ := h.Athlete(h.athlete(first))
+		a.Show = show
+		require.NoError(t, h.KeepAthlete(a))
+	}
+	require.NoError(t, h.KeepRestriction(gym.Restriction{
+		ID: h.NewID(), Athlete: h.athlete("Cleo"), Text: "tender shoulder", Region: gym.Upper, From: day.From(h.now),
+	}))
+	h.until(time.Second)
+	v, w := h.show(look.Dark(), full, inch65)
+	var said []string
+	for range len(v.fit.pages) {
+		said = append(said, uitest.Read(w)...)
+		h.now = h.now.Add(Turn)
+		v.Tick(h.now)
+	}
+	all := strings.Join(said, "\n")
+	assert.Contains(t, said, "AL", "initials")
+	assert.Contains(t, said, "Cleo")
+	for _, secret := range []string{"Ada", "Bo", "BH", "Lund", "Halvorsen", "Ito", "whispered", "note", "tender", "shoulder"} {
+		assert.NotContains(t, all, secret)
+	}
+}
+
+func TestConditioning(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	h.until(20*time.Minute + time.Second)
+	require.NoError(t, h.StartConditioning(h.class))
+	scene, face := h.scene()
+	require.NotNil(t, scene.Work)
+	assert.Equal(t, "00:10", face.Text, "the count-in")
+	require.Len(t, scene.Work.Panels, 3)
+	assert.True(t, strings.HasPrefix(scene.Work.Panels[0].Head, "AMRAP 12"))
+	require.NoError(t, h.StartClock(h.class))
+	h.now = h.now.Add(clock.CountIn + 65*time.Second)
+	scene, face = h.scene()
+	assert.Equal(t, "10:55", face.Text)
+	emom := scene.Work.Panels[1]
+	assert.Equal(t, "rest, 2 of 10", emom.Round)
+	assert.False(t, emom.Items[0].Present, "the second minute is rest")
+	assert.True(t, emom.Items[0].Next)
+	swing := h.swing()
+	assert.Contains(t, emom.Items[0].Loads[0], swing.Loads[gym.StandardM].Full.Digits(mass.KG))
+	assert.Contains(t, emom.Items[0].Loads[2], swing.Loads[gym.StandardW].Light.Digits(mass.KG))
+	for name, p := range map[string]look.Palette{"dark": look.Dark(), "light": look.Light()} {
+		v, w := h.show(p, full, inch65)
+		h.everyPanelReads(v, w)
+		h.look(w, "work-"+name)
+	}
+	for i := range h.Tracks() {
+		c, _ := h.Class(h.class)
+		p := c.Pieces[i]
+		p.Workout = workouts[0]
+		require.NoError(t, h.KeepPiece(h.class, p))
+	}
+	v, w := h.show(look.Dark(), full, inch65)
+	h.everyPanelReads(v, w)
+	h.look(w, "work-one")
+}
+
+func (h *hall) swing() gym.Movement {
+	m, _ := h.Movement("kettlebell-swing")
+	return m
+}
+
+func (h *hall) everyPanelReads(v *View, w *uitest.Window) {
+	h.t.Helper()
+	require.GreaterOrEqual(h.t, v.workFit.arc, LeastArc)
+	for range v.workFit.pages {
+		assert.Empty(h.t, uitest.Overflows(w))
+		small := 0
+		for _, line := range v.sheet.lines.all {
+			if line.Visible() && line.Text != "" && arcOf(line.TextSize*capShare, v.size.Height, inch65, 8) < LeastArc-1e-3 {
+				small++
+			}
+		}
+		assert.LessOrEqual(h.t, small, 1)
+		h.now = h.now.Add(Turn)
+		v.Tick(h.now)
+	}
+}
+
+// A picture that has not changed is not drawn again, and pages leave no objects
+// behind.
+func TestNothingIsDrawnTwice(t *testing.T) {
+	h := newHall(t)
+	h.lifters(18)
+	h.until(90 * time.Second)
+	require.NoError(t, h.HoldClock(h.class))
+	v, _ := h.show(look.Dark(), full, inch65)
+	var most int
+	for round := range 3 {
+		for range v.fit.pages {
+			h.now = h.now.Add(Turn)
+			v.drawn.scene.Climb.Present = -2 // draw anew
+			v.Tick(h.now)
+		}
+		count := len(v.sheet.lines.all) + len(v.sheet.boxes.all) + len(v.sheet.marks.all)
+		if round == 0 {
+			most = count
+		}
+		assert.Equal(t, most, count)
+	}
+}
+
+func TestBadgesTellStationsApart(t *testing.T) {
+	for _, row := range []struct{ names, want []string }{
+		{[]string{"Rack 1", "Rack 2"}, []string{"1", "2"}},
+		{[]string{"Rack 1", "Platform 1"}, []string{"Rack 1", "Platform 1"}},
+		{[]string{"Rack 1", "Window"}, []string{"1", "Window"}},
+	} {
+		var stations []Station
+		for _, n := range row.names {
+			stations = append(stations, Station{Name: n})
+		}
+		assert.Equal(t, row.want, badges(stations))
+	}
+}
