@@ -12,27 +12,37 @@ import (
 	"windlass/internal/gym"
 )
 
-// Each bit of the header is turned over in turn, all 800. Such a file may be
-// called whole only if it is: it opens, and loads as what it was. The offsets are
-// those of https://www.sqlite.org/fileformat.html, section 1.3.
+// Each bit of the header is turned over in turn, all 800, and a bit of each byte
+// where time is short. Such a file may be called whole only if it is: it opens,
+// and loads as what it was. The offsets are those of
+// https://www.sqlite.org/fileformat.html, section 1.3.
 func TestDamagedHeaderIsNeverCalledWhole(t *testing.T) {
 	whole, want := savedBytes(t)
 	called := map[bool]int{}
 	path := filepath.Join(t.TempDir(), "gym.windlass")
-	for offset := range headerSize {
-		for bit := range 8 {
-			damaged := append([]byte(nil), whole...)
-			damaged[offset] ^= 1 << bit
-			ok := verifyIsHonest(t, path, damaged, want)
-			called[ok]++
-			if vital(offset) {
-				assert.False(t, ok, "byte %d, bit %d", offset, bit)
-			}
+	const bits = 8 * headerSize
+	for i := 0; i < bits; i += sampled(9) {
+		offset, bit := i/8, i%8
+		damaged := append([]byte(nil), whole...)
+		damaged[offset] ^= 1 << bit
+		ok := verifyIsHonest(t, path, damaged, want)
+		called[ok]++
+		if vital(offset) {
+			assert.False(t, ok, "byte %d, bit %d", offset, bit)
 		}
 	}
 	assert.Positive(t, called[true], "the change counter, for one, binds nobody")
-	assert.Greater(t, called[false], 400)
+	assert.Greater(t, called[false], called[true])
 	t.Logf("called whole: %d, called damaged: %d", called[true], called[false])
+}
+
+// sampled is 1 in a full run, and a step to a sample of the cases where time is
+// short, as it is under the race detector, which these tests give nothing to do.
+func sampled(step int) int {
+	if testing.Short() {
+		return step
+	}
+	return 1
 }
 
 // vital reports whether every bit of a header's byte says something that must
@@ -54,7 +64,8 @@ func TestRandomDamageIsNeverCalledWhole(t *testing.T) {
 	random := rand.New(rand.NewPCG(seed, 1))
 	path := filepath.Join(t.TempDir(), "gym.windlass")
 	called := map[bool]int{}
-	for range 200 {
+	cases := 200 / sampled(5)
+	for range cases {
 		damaged := append([]byte(nil), whole...)
 		at := random.IntN(len(damaged))
 		switch random.IntN(3) {
@@ -67,7 +78,7 @@ func TestRandomDamageIsNeverCalledWhole(t *testing.T) {
 		}
 		called[verifyIsHonest(t, path, damaged, gym.Book{})]++
 	}
-	assert.Greater(t, called[false], 60, "seed %d", seed)
+	assert.Greater(t, called[false], cases*3/10, "seed %d", seed)
 	t.Logf("called whole: %d, called damaged: %d", called[true], called[false])
 }
 
