@@ -16,7 +16,7 @@ import (
 func Claim(path string) (release func(), err error) {
 	f, err := os.OpenFile(path+".desk", os.O_CREATE|os.O_RDWR, 0o600)
 	if err != nil {
-		return nil, fmt.Errorf("open %q: %w", path, err)
+		return nil, placeless("open", path, err)
 	}
 	if err := syscall.Flock(int(f.Fd()), syscall.LOCK_EX|syscall.LOCK_NB); err != nil {
 		_ = f.Close()

@@ -25,7 +25,7 @@ func Claim(path string) (release func(), err error) {
 		return nil, fault("open", path, ErrLocked, "")
 	}
 	if err != nil {
-		return nil, fmt.Errorf("open %q: %w", path, err)
+		return nil, placeless("open", path, err)
 	}
 	return func() { _ = syscall.CloseHandle(h) }, nil
 }

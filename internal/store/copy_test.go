@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -33,6 +34,27 @@ func TestBackupAndRestore(t *testing.T) {
 	assert.Equal(t, later, loadPath(t, kept), "the replaced file is whole")
 	assert.Equal(t, want, loadPath(t, to), "the copy stays")
 	noParts(t, filepath.Dir(to), filepath.Dir(f.Path()))
+}
+
+// A copy has no log, so that only a lock can say that somebody is writing it.
+func TestRestoreOverALockedFileWithoutALog(t *testing.T) {
+	f := newFile(t)
+	path := filepath.Join(t.TempDir(), "copy")
+	_, err := f.Backup(t.Context(), path)
+	require.NoError(t, err)
+	o, err := usual()
+	require.NoError(t, err)
+	o.patience = time.Millisecond
+	require.NoError(t, settle(t.Context(), path, o))
+
+	other, err := connect(path, 1, o.building())
+	require.NoError(t, err)
+	defer other.Close()
+	tx, err := other.BeginTx(t.Context(), nil)
+	require.NoError(t, err)
+	require.ErrorIs(t, settle(t.Context(), path, o), ErrLocked)
+	require.NoError(t, tx.Rollback())
+	assert.NoError(t, settle(t.Context(), path, o))
 }
 
 func TestRestoreIntoNothing(t *testing.T) {

@@ -65,13 +65,16 @@ func open(ctx context.Context, path string, o options) (*File, error) {
 	if err := checkHeader("open", path); err != nil {
 		return nil, err
 	}
-	write, err := connect(path, 1, o.writing())
+	read, err := connect(path, readers, o.reading())
 	if err != nil {
 		return nil, err
 	}
-	read, err := connect(path, readers, o.reading())
+	if err := refuse(ctx, read, path, o); err != nil {
+		return nil, errors.Join(err, read.Close())
+	}
+	write, err := connect(path, 1, o.writing())
 	if err != nil {
-		return nil, errors.Join(err, write.Close())
+		return nil, errors.Join(err, read.Close())
 	}
 	f := &File{path: path, o: o, write: write, read: read}
 	if err := f.prepare(ctx); err != nil {
@@ -79,6 +82,17 @@ func open(ctx context.Context, path string, o options) (*File, error) {
 		return nil, explain("open", path, err)
 	}
 	return f, nil
+}
+
+// refuse tells of a file that is not for this program before a connection that
+// writes would set up a log in it. Any other trouble is left to that connection,
+// which can mend what an accident left behind.
+func refuse(ctx context.Context, read *sql.DB, path string, o options) error {
+	_, err := checkVersion(ctx, read, path, o)
+	if errors.Is(err, ErrForeign) || errors.Is(err, ErrNewer) || errors.Is(err, ErrDamaged) {
+		return err
+	}
+	return nil
 }
 
 // prepare makes sure that the file is ours, can be written and is up to date.

@@ -1,6 +1,7 @@
 package store
 
 import (
+	"bytes"
 	"context"
 	"database/sql"
 	"errors"
@@ -70,6 +71,7 @@ func TestOpenNamesTheFault(t *testing.T) {
 		{"a version that never was", withSQL(t, "PRAGMA user_version = 0"), ErrDamaged},
 	} {
 		t.Run(c.name, func(t *testing.T) {
+			before, _ := os.ReadFile(c.path) // nothing, where nothing can be read
 			for verb, open := range map[string]func(context.Context, string) error{
 				"open": openAndClose, "look": lookAndClose,
 				"verify": func(ctx context.Context, path string) error { _, err := Verify(ctx, path); return err },
@@ -77,6 +79,8 @@ func TestOpenNamesTheFault(t *testing.T) {
 				err := open(t.Context(), c.path)
 				require.ErrorIs(t, err, c.want, verb)
 				assert.ErrorContains(t, err, c.path)
+				after, _ := os.ReadFile(c.path)
+				assert.True(t, bytes.Equal(before, after), "%s leaves a file that is not for it as it is", verb)
 			}
 		})
 	}

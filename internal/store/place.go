@@ -38,13 +38,18 @@ func beside(verb, path string, fill func(temp string) error) error {
 // reserve makes an empty file in the folder of path.
 func reserve(verb, path string) (string, error) {
 	file, err := os.CreateTemp(filepath.Dir(path), filepath.Base(path)+".*.part")
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return "", fmt.Errorf("%s %q: %w; make its folder first", verb, path, fs.ErrNotExist)
-	case err != nil:
-		return "", fault(verb, path, ErrReadOnly, err.Error())
+	if err != nil {
+		return "", placeless(verb, path, err)
 	}
 	return file.Name(), file.Close()
+}
+
+// placeless explains why there can be no file beside a path.
+func placeless(verb, path string, err error) error {
+	if errors.Is(err, fs.ErrNotExist) {
+		return fmt.Errorf("%s %q: %w; make its folder first", verb, path, fs.ErrNotExist)
+	}
+	return fault(verb, path, ErrReadOnly, err.Error())
 }
 
 // publish gives a file its name and never takes one that is in use. SQLite would

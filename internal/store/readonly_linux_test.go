@@ -48,6 +48,8 @@ func TestAFileThatCannotBeWritten(t *testing.T) {
 
 	_, err := Open(t.Context(), path)
 	require.ErrorIs(t, err, ErrReadOnly)
+	_, err = Claim(path)
+	require.ErrorIs(t, err, ErrReadOnly)
 	_, err = Create(t.Context(), filepath.Join(filepath.Dir(path), "other"))
 	require.ErrorIs(t, err, ErrReadOnly)
 	_, err = Restore(t.Context(), path, filepath.Join(filepath.Dir(path), "other"))

@@ -109,13 +109,14 @@ func (u undoing) back() error {
 }
 
 // settle makes a file stand alone, without a log, which works only while no other
-// program has it open. A file too damaged for that is taken as it is.
+// program has it open; one that never had a log is locked for a moment to see
+// that. A file too damaged for that is taken as it is.
 func settle(ctx context.Context, path string, o options) error {
 	db, err := connect(path, 1, o.building())
 	if err != nil {
 		return err
 	}
-	_, err = db.ExecContext(ctx, "PRAGMA journal_mode = DELETE")
+	_, err = db.ExecContext(ctx, "PRAGMA journal_mode = DELETE; BEGIN EXCLUSIVE; ROLLBACK")
 	err = explain("restore", path, errors.Join(err, db.Close()))
 	if errors.Is(err, ErrDamaged) || errors.Is(err, ErrForeign) {
 		err = nil
