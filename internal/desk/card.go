@@ -2,9 +2,7 @@ package desk
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
-	"strings"
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
@@ -110,61 +108,6 @@ func (d *Desk) Raise(raises ...repmax.Raise) error {
 		changes = append(changes, gym.AddResult{Result: row})
 	}
 	return d.do("raise "+count(len(raises), "record"), changes...)
-}
-
-// Reading is what an entry means, before it is logged.
-type Reading struct {
-	Effort gym.Effort
-	Before gym.Result // the record until now, zero for none
-	Raises bool
-	Says   string // one sentence
-}
-
-// ReadEntry reads an entry as [Desk.EnterResult] would, and logs nothing.
-func (d *Desk) ReadEntry(e Entry) (Reading, error) {
-	a, lift, effort, err := d.readEntry(e)
-	if err != nil {
-		return Reading{}, err
-	}
-	before, _ := d.Record(a.ID, lift.Key, effort.Reps)
-	r := Reading{Effort: effort, Before: before, Raises: effort.Load > before.Load}
-	r.Says = sayReading(r)
-	return r, nil
-}
-
-func (d *Desk) readEntry(e Entry) (gym.Athlete, gym.Lift, gym.Effort, error) {
-	a, ok := d.Athlete(e.Athlete)
-	if !ok {
-		return a, gym.Lift{}, gym.Effort{}, fmt.Errorf("enter result: there is no such athlete")
-	}
-	lift, ok := d.Lift(e.Lift)
-	if !ok {
-		return a, lift, gym.Effort{}, fmt.Errorf("enter result: the catalogue has no lift %q", e.Lift)
-	}
-	effort, err := gym.ParseEffort(strings.TrimSpace(e.Text), a.Unit)
-	if err != nil {
-		return a, lift, effort, err
-	}
-	if e.On > d.Today() {
-		return a, lift, effort, fmt.Errorf("enter result: %s has not come yet; choose today or a day before", e.On)
-	}
-	return a, lift, effort, nil
-}
-
-// sayReading tells a record from a result that raises nothing.
-func sayReading(r Reading) string {
-	what := fmt.Sprintf("%s with %s", count(r.Effort.Reps, "rep"), r.Effort.Load.In(r.Effort.Unit))
-	old := r.Before.Load.In(r.Before.Unit)
-	switch by := r.Effort.Load - r.Before.Load; {
-	case r.Before.Load == 0:
-		return fmt.Sprintf("%s: the first %dRM.", what, r.Effort.Reps)
-	case by > 0:
-		return fmt.Sprintf("%s: a new %dRM, %s (%.1f %%) over %s.", what, r.Effort.Reps, by.In(r.Effort.Unit), 100*by.Ratio(r.Before.Load), old)
-	case by == 0:
-		return fmt.Sprintf("%s: equals the %dRM of %s. A tie raises nothing.", what, r.Effort.Reps, r.Before.On.Short())
-	default:
-		return fmt.Sprintf("%s: %s under the %dRM of %s, which stays.", what, (-by).In(r.Effort.Unit), r.Effort.Reps, old)
-	}
 }
 
 // History returns the results of an athlete in a lift, voided ones too, newest

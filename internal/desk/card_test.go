@@ -76,10 +76,10 @@ func TestReadEntrySaysWhatItMeans(t *testing.T) {
 		text, says string
 		raises     bool
 	}{
-		{"5x142.5", "5 reps with 142.5 kg: a new 5RM, 2.5 kg (1.8 %) over 140 kg.", true},
-		{"5x140", "5 reps with 140 kg: equals the 5RM of 9 Mar. A tie raises nothing.", false},
-		{"5x130", "5 reps with 130 kg: 10 kg under the 5RM of 140 kg, which stays.", false},
-		{"1x150", "1 rep with 150 kg: the first 1RM.", true},
+		{"5x142.5", "5 × 142.5 kg: a new 5RM, 2.5 kg (1.8 %) over 140 kg.", true},
+		{"5x140", "5 × 140 kg: equals the 5RM of 9 Mar. A tie raises nothing.", false},
+		{"5x130", "5 × 130 kg: 10 kg under the 5RM of 140 kg, which stays.", false},
+		{"1x150", "1 × 150 kg: the first 1RM.", true},
 	}
 	for _, c := range cases {
 		r, err := read(c.text)

@@ -6,8 +6,10 @@ import (
 	"fmt"
 	"io"
 	"math/rand/v2"
+	"path/filepath"
 	"slices"
 	"strconv"
+	"strings"
 
 	"windlass/internal/exchange"
 	"windlass/internal/gym"
@@ -124,7 +126,7 @@ func wereRows(n int) string {
 // Outcome is the table of what a sheet came to, for the coach to keep: a row for
 // everything new or changed and for every row that was refused.
 func (i *Import) Outcome() exchange.Table {
-	t := exchange.Table{Name: "import " + i.o.Today.String(), Header: []string{"Outcome", "Line", "Column", "What"}}
+	t := exchange.Table{Name: "came in from " + strings.TrimSuffix(i.Name, filepath.Ext(i.Name)) + " on " + i.o.Today.String(), Header: []string{"Outcome", "Line", "Column", "What"}}
 	names := i.naming()
 	for _, change := range i.Proposal.Changes {
 		if outcome, what := names.tell(change); what != "" {
@@ -141,17 +143,17 @@ func (i *Import) Outcome() exchange.Table {
 type importNames struct {
 	people    map[gym.ID]string
 	known     map[gym.ID]bool
-	lifts     map[gym.LiftKey]string
+	lifts     map[gym.LiftKey]gym.Lift
 	movements map[gym.MovementKey]string
 }
 
 func (i *Import) naming() importNames {
-	n := importNames{map[gym.ID]string{}, map[gym.ID]bool{}, map[gym.LiftKey]string{}, map[gym.MovementKey]string{}}
+	n := importNames{map[gym.ID]string{}, map[gym.ID]bool{}, map[gym.LiftKey]gym.Lift{}, map[gym.MovementKey]string{}}
 	for _, a := range i.book.Athletes {
 		n.people[a.ID], n.known[a.ID] = a.Name, true
 	}
 	for _, l := range i.book.Lifts {
-		n.lifts[l.Key] = l.Name
+		n.lifts[l.Key] = l
 	}
 	for _, m := range i.book.Movements {
 		n.movements[m.Key] = m.Name
@@ -171,7 +173,7 @@ func (n importNames) tell(change gym.Change) (outcome, what string) {
 		return outcome, c.Athlete.Name
 	case gym.AddResult:
 		r := c.Result
-		return "new", fmt.Sprintf("%s, %s, %s, %s", n.people[r.Athlete], n.lifts[r.Lift], ResultText(r), r.On)
+		return "new", fmt.Sprintf("%s, %s, %s, %s", n.people[r.Athlete], n.lifts[r.Lift].Name, ResultText(r, n.lifts[r.Lift].Measure), r.On)
 	case gym.AddBout:
 		b := c.Bout
 		return "new", fmt.Sprintf("%s, %s, %d × %s, %s, %s", n.people[b.Athlete], n.movements[b.Movement], b.Reps, b.Load.In(b.Unit), b.Outcome, b.On)
@@ -187,13 +189,4 @@ func (i *Import) KeepOutcome(ctx context.Context, folder string) (string, error)
 		return "", err
 	}
 	return names[0], nil
-}
-
-// ResultText writes what a result says: "5 × 142.5 kg", or the amount of a lift
-// that is not counted by its load.
-func ResultText(r gym.Result) string {
-	if r.Load > 0 {
-		return fmt.Sprintf("%d × %s", r.Reps, r.Load.In(r.Unit))
-	}
-	return strconv.FormatFloat(r.Amount, 'f', -1, 64)
 }

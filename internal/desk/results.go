@@ -70,7 +70,7 @@ func beats(r, best gym.Result) bool {
 type Entry struct {
 	Athlete gym.ID
 	Lift    gym.LiftKey
-	Text    string // as gym.ParseEffort reads it
+	Text    string // as gym.ParseEffort reads it, or [ParseAmount] for a lift not counted by its load
 	On      day.Date
 	Source  gym.Source
 }
@@ -84,20 +84,16 @@ type Entered struct {
 
 // EnterResult logs a result and says whether it raised the record.
 func (d *Desk) EnterResult(e Entry) (Entered, error) {
-	a, lift, effort, err := d.readEntry(e)
+	read, err := d.ReadEntry(e)
 	if err != nil {
 		return Entered{}, err
 	}
-	r := gym.Result{
-		ID: d.NewID(), Athlete: a.ID, Lift: lift.Key, Reps: effort.Reps, Load: effort.Load, Unit: effort.Unit,
-		On: e.On, Source: e.Source, Made: d.now(),
-	}
-	if err := r.Valid(); err != nil {
-		return Entered{}, err
-	}
-	before, _ := d.Record(a.ID, lift.Key, r.Reps)
-	err = d.do(fmt.Sprintf("log %s %s for %s", lift.Name, effort, a.Name), gym.AddResult{Result: r})
-	return Entered{Result: r, Before: before, Raised: r.Load > before.Load}, err
+	r := read.Result
+	r.ID, r.Made = d.NewID(), d.now()
+	lift, _ := d.Lift(r.Lift)
+	a, _ := d.Athlete(r.Athlete)
+	err = d.do(fmt.Sprintf("log %s %s for %s", lift.Name, ResultText(r, lift.Measure), a.Name), gym.AddResult{Result: r})
+	return Entered{Result: r, Before: read.Before, Raised: read.Raises}, err
 }
 
 // VoidResult takes a result out of every computation and keeps it readable.

@@ -49,6 +49,7 @@ func newBouts(r *Record) *bouts {
 		{Title: "Decided", Width: 84}, {Title: "Chance", Width: 64, End: true},
 	}, kit.Rows{Len: func() int { return len(b.rows) }, Cell: b.cell})
 	b.list.Empty = "The catalogue has no movement with loads. Add some in the Gym room."
+	b.list.OnRune = r.typed
 	b.list.OnCursor = func(int) { b.choose() }
 	b.list.OnOpen = func(int) { b.decide() }
 	b.back = kit.NewButton("Let it stand", b.takeBack).Key("Ctrl+U").Tip("Take back what was decided; the suggestion stands again")

@@ -67,6 +67,7 @@ func (s *details) restrictions() *kit.DataList {
 	l := kit.NewDataList([]kit.ListColumn{
 		{Title: "What to avoid", Width: 200, Grow: 1}, {Title: "Where", Width: 104}, {Title: "Until", Width: 112},
 	}, kit.Rows{Len: func() int { return len(s.rows) }, Cell: s.cell})
+	l.OnRune = s.of.typed
 	l.Empty = "Nothing is noted. Write down what an athlete told you to mind."
 	return l
 }

@@ -23,11 +23,12 @@ type entry struct {
 	reading *kit.Text
 	athlete gym.Athlete
 	lift    gym.Lift
+	today   string // as it was last filled in
 }
 
 func newEntry(l *lifts) *entry {
 	e := &entry{of: l, reading: kit.NewBody("").Shrinks(80)}
-	e.effort = kit.NewField("New result: reps x load").Hint("5x142.5").Least(132)
+	e.effort = kit.NewField("New result").Hint("5x142.5").Least(132)
 	e.effort.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.keep() })
 	e.source = kit.NewSegmented([]string{"tested", "reported"}, 0, nil)
 	e.on = kit.NewField("On").Least(112)
@@ -48,11 +49,27 @@ func (e *entry) clear() {
 
 func (e *entry) show(a gym.Athlete, l gym.Lift) {
 	e.athlete, e.lift = a, l
-	if strings.TrimSpace(e.on.Text()) == "" {
-		e.on.SetText(e.of.of.host.Desk().Today().String())
+	today := e.of.of.host.Desk().Today().String()
+	if on := strings.TrimSpace(e.on.Text()); on == "" || on == e.today {
+		e.on.SetText(today)
 	}
+	e.today = today
+	e.effort.Hint(example(l))
 	e.log.Able(l.Key != "")
 	e.read()
+}
+
+// example is how a result of a lift may be written.
+func example(l gym.Lift) string {
+	examples := map[gym.Measure]string{gym.ByTime: "1:02.5", gym.ByHold: "45 s", gym.ByDistance: "60 m", gym.ByReps: "31"}
+	return orText(examples[l.Measure], "5x142.5")
+}
+
+func how(l gym.Lift) string {
+	if by, ok := countedBy[l.Measure]; ok {
+		return "This lift is counted by " + by + ": write it as in " + example(l) + "."
+	}
+	return "Write reps and load, as in 5x142.5 or 3x225lb; F2 brings you here."
 }
 
 // asked is the entry as it stands in the fields.
@@ -65,7 +82,7 @@ func (e *entry) asked() (desk.Entry, error) {
 // read says what the entry would mean, without logging it.
 func (e *entry) read() {
 	if strings.TrimSpace(e.effort.Text()) == "" {
-		e.reading.Say("Write reps and load, as in 5x142.5 or 3x225lb; F2 brings you here.", look.Muted)
+		e.reading.Say(how(e.lift), look.Muted)
 		return
 	}
 	asked, err := e.asked()

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/desk"
+	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/repmax"
 	"windlass/ui/kit"
@@ -85,13 +86,18 @@ func noteOf(l desk.CardLift, u mass.Unit) string {
 	case l.Guide != nil:
 		return l.Guide.Why(u)
 	case len(l.Best) > 0:
-		return "best: " + desk.ResultText(l.Best[0]) + " " + string(l.Lift.Measure)
+		return "Counted by " + countedBy[l.Lift.Measure] + "; best " + desk.ResultText(l.Best[0], l.Lift.Measure) + ", " + l.Best[0].On.Short()
 	}
 	var other []string
 	for _, e := range l.Other {
 		other = append(other, fmt.Sprintf("%dRM %s", e.Reps, e.Load.In(e.Unit)))
 	}
 	return strings.Join(other, ", ")
+}
+
+// countedBy are the measures of lifts in words.
+var countedBy = map[gym.Measure]string{
+	gym.ByReps: "repetitions in a time", gym.ByDistance: "distance", gym.ByTime: "time", gym.ByHold: "time held", gym.ByCalories: "calories",
 }
 
 func orText(text, other string) string {

@@ -53,6 +53,7 @@ func (l *lifts) makeList(counts []int) {
 	}
 	l.list = kit.NewDataList(columns, kit.Rows{Len: func() int { return len(l.card.Lifts) }, Cell: l.cell})
 	l.list.Empty = "No lift yet. Put the athlete on a track, or choose another lift (F4), and log a result."
+	l.list.OnRune = l.of.typed
 	l.list.OnCursor = func(int) { l.choose() }
 	l.list.OnOpen = func(int) { l.entry.focus() }
 	l.grid.Objects = []fyne.CanvasObject{kit.NewPanel(kit.Fill(l.list))}
@@ -134,7 +135,7 @@ func (l *lifts) cell(row, column int) kit.Cell {
 	c := lift.Cells[column-1]
 	switch {
 	case !c.Kept && len(lift.Best) > 0 && column == 1:
-		return kit.Cell{Text: desk.ResultText(lift.Best[0]), Shape: kit.Disc, Mark: look.Accent}
+		return kit.Cell{Text: desk.ResultText(lift.Best[0], lift.Lift.Measure), Shape: kit.Disc, Mark: look.Accent}
 	case !c.Kept:
 		return kit.Cell{Shape: kit.Dash}
 	case c.Known():

@@ -52,6 +52,7 @@ func newOwnWeek(r *Record) *ownWeek {
 	w.list = kit.NewDataList([]kit.ListColumn{
 		{Title: "Day of the track", Width: 176, Grow: 1}, {Title: "Stands on", Width: 104}, {Title: "Own week", Width: 152},
 	}, kit.Rows{Len: func() int { return len(w.rows) }, Cell: w.cell})
+	w.list.OnRune = r.typed
 	w.list.Empty = "No cycle runs for the athlete's track this week. Move them to a track, or make a cycle in the Cycle room."
 	w.clear = kit.NewButton("Arrange anew", w.anew).Key("Ctrl+U").Tip("Forget the days set by hand")
 	w.whole = w.layOut()

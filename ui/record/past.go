@@ -43,6 +43,7 @@ func newPast(l *lifts) *past {
 		{Title: "Day", Width: 116}, {Title: "Result", Width: 120}, {Title: "Source", Width: 96}, {Title: "", Width: 100, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(p.rows) }, Cell: p.cell})
 	p.list.Empty = "Nothing is logged for this lift yet."
+	p.list.OnRune = l.of.typed
 	p.list.OnCursor = func(int) { p.offer() }
 	p.which = kit.NewButton("", p.flip).Key("F9")
 	p.legend = newLegend([]legendMark{{kit.Ring, look.Text, "5RM"}, {kit.Half, look.Text, "3RM"}, {kit.Disc, look.Text, "1RM"}, {kit.Square, look.Text, "other"}})
@@ -83,7 +84,7 @@ func (p *past) show(a gym.Athlete, l gym.Lift) {
 	}
 	p.list.Refresh()
 	trend := d.Trend(a.ID, l.Key)
-	p.chart.Set(plot(trend, a.Unit))
+	p.chart.Set(p.plot(trend, a.Unit))
 	p.note.SetText(trendNote(trend))
 	p.offer()
 }
@@ -120,7 +121,7 @@ func (p *past) cell(row, column int) kit.Cell {
 	case 0:
 		c.Text = r.On.Time().Format("2 Jan 2006")
 	case 1:
-		c.Text, c.Bold = desk.ResultText(r), r.Void == nil
+		c.Text, c.Bold = desk.ResultText(r, p.lift.Measure), r.Void == nil
 	case 2:
 		c.Text = string(r.Source)
 		c.Shape, c.Mark = sourceMark(r.Source)
@@ -143,9 +144,9 @@ func (p *past) void() {
 		p.of.of.host.Say("That result is void already.", false)
 		return
 	}
-	askReason(p.of.of, "Void "+desk.ResultText(r)+"?", "It counts for nothing any more and stays readable in the history.", func(reason string) error {
+	askReason(p.of.of, "Void "+desk.ResultText(r, p.lift.Measure)+"?", "It counts for nothing any more and stays readable in the history.", func(reason string) error {
 		return p.of.of.host.Desk().VoidResult(r.ID, reason)
-	}, desk.ResultText(r)+" is void.")
+	}, desk.ResultText(r, p.lift.Measure)+" is void.")
 }
 
 // askReason asks for a reason and does something with it.
@@ -167,9 +168,9 @@ func askReason(r *Record, title, text string, do func(reason string) error, sent
 var repShapes = map[int]kit.Shape{1: kit.Disc, 3: kit.Half, 5: kit.Ring}
 
 // plot is the trend as the chart draws it, in the athlete's unit.
-func plot(t desk.Trend, u mass.Unit) kit.Plot {
+func (p *past) plot(t desk.Trend, u mass.Unit) kit.Plot {
 	in := func(m mass.Mass) float64 { return m.Ratio(u.One()) }
-	p := kit.Plot{
+	drawn := kit.Plot{
 		Unit: string(u), Empty: "Points appear here once results are logged.",
 		FormatX: func(x float64) string { return day.Date(x).Time().Format("2 January 2006") },
 		FormatY: func(y float64) string { return fmt.Sprintf("%.4g", y) },
@@ -179,15 +180,15 @@ func plot(t desk.Trend, u mass.Unit) kit.Plot {
 		if !ok {
 			shape = kit.Square
 		}
-		p.Points = append(p.Points, kit.PlotPoint{
-			X: float64(r.On), Y: in(r.Load), Shape: shape, Label: desk.ResultText(r) + ", " + r.On.Time().Format("2 January"),
+		drawn.Points = append(drawn.Points, kit.PlotPoint{
+			X: float64(r.On), Y: in(r.Load), Shape: shape, Label: desk.ResultText(r, p.lift.Measure) + ", " + r.On.Time().Format("2 January"),
 		})
 	}
-	p.Trend = steps(t, in)
+	drawn.Trend = steps(t, in)
 	if n := len(t.Results); n > 0 {
-		p.Ticks = months(t.Results[0].On, t.Results[n-1].On)
+		drawn.Ticks = months(t.Results[0].On, t.Results[n-1].On)
 	}
-	return p
+	return drawn
 }
 
 // steps draws a record as a stair: it stands until it is beaten.

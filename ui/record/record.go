@@ -33,8 +33,8 @@ type Record struct {
 	host    room.Host
 	athlete gym.ID
 	content *fyne.Container
-	card    fyne.CanvasObject
-	none    fyne.CanvasObject
+	card    *kit.Card
+	none    *kit.Card
 	head    *head
 	tabs    []*kit.Button
 	parts   []section
@@ -43,15 +43,17 @@ type Record struct {
 	lifts   *lifts
 	bouts   *bouts
 	details *details
-	move    func() // asks for another track for the athlete shown; the roster's
+	move    func()          // asks for another track for the athlete shown; the roster's
+	typed   func(rune) bool // searches the roster
 }
 
 // names and keys of the sections, in their order.
 var tabs = []struct{ name, key string }{{"Lifts", "F5"}, {"Conditioning", "F6"}, {"Week", "F7"}, {"Details", "F8"}}
 
-// New makes the record. moveTrack asks for another track for the athlete shown.
-func New(h room.Host, moveTrack func()) *Record {
-	r := &Record{host: h, move: moveTrack, stage: container.NewStack()}
+// New makes the record. moveTrack asks for another track for the athlete shown;
+// typed hears of what is typed into a list.
+func New(h room.Host, moveTrack func(), typed func(rune) bool) *Record {
+	r := &Record{host: h, move: moveTrack, typed: typed, stage: container.NewStack()}
 	r.head = newHead(r)
 	r.lifts, r.bouts, r.details = newLifts(r), newBouts(r), newDetails(r)
 	r.parts = []section{r.lifts, r.bouts, newOwnWeek(r), r.details}
@@ -90,7 +92,7 @@ func (r *Record) Refresh(desk.Topic) { r.draw() }
 
 func (r *Record) draw() {
 	a, ok := r.host.Desk().Athlete(r.athlete)
-	r.card.(*kit.Card).Hidden, r.none.(*kit.Card).Hidden = !ok, ok
+	r.card.Hidden, r.none.Hidden = !ok, ok
 	if ok {
 		r.head.show(a)
 		r.parts[r.front].show(a)

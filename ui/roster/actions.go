@@ -20,6 +20,7 @@ func (r *Roster) setStatus(s gym.Status) {
 	}
 	if r.host.Fail(r.host.Desk().SetStatus(s, ids...)) {
 		r.host.Say(r.whom(ids)+statusVerb(s, len(ids)), true)
+		r.table.unmark()
 	}
 }
 
@@ -86,6 +87,7 @@ func (r *Roster) move(ids []gym.ID) {
 			}
 			if r.host.Fail(d.MoveTrack(trackOf(to), on, ids...)) {
 				r.host.Say(fmt.Sprintf("%s: %s from %s.", r.whom(ids), to.Text, on.Short()), true)
+				r.table.unmark()
 			}
 			return true
 		}}},

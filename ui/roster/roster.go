@@ -36,7 +36,7 @@ func New(h room.Host) room.Room {
 	h.Window().SetOnDropped(r.dropped)
 	r.table = newTable(r)
 	r.filters.leave = r.table.list.Focus
-	r.record = record.New(h, r.moveShown)
+	r.record = record.New(h, r.moveShown, r.typed)
 	left := kit.Column(look.Gap3, r.top(), r.filters.content, kit.Fill(kit.NewPanel(kit.Fill(r.table.list))), r.foot())
 	r.content = kit.Pad(look.Gap6, kit.Row(look.Gap6, kit.Fill(left), kit.Full(kit.Wide(record.Width, r.record.Content()))))
 	return r
@@ -68,6 +68,12 @@ func (r *Roster) Show(subject gym.ID) {
 	}
 	r.table.list.Focus()
 	r.showCursor()
+}
+
+// typed starts a search with what was typed into a list.
+func (r *Roster) typed(c rune) bool {
+	r.filters.begin(c)
+	return true
 }
 
 // reveal brings an athlete under the cursor, whatever the filter was.

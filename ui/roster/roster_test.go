@@ -83,7 +83,7 @@ func TestResultIsReadThenLoggedThenTakenBack(t *testing.T) {
 	before, _ := h.Desk().Record(a.ID, "back-squat", 5)
 	h.Press(t, "F2")
 	uitest.Type(t, h.On, "5x300")
-	uitest.See(t, h.On, "5 reps with 300 kg: a new 5RM")
+	uitest.See(t, h.On, "5 × 300 kg: a new 5RM")
 	snapshot(t, h, "entry")
 	uitest.Key(t, h.On, fyne.KeyReturn)
 	after, _ := h.Desk().Record(a.ID, "back-squat", 5)
@@ -151,9 +151,12 @@ func TestSeveralAreMovedAndPaused(t *testing.T) {
 	uitest.Fill(t, h.On, "To the track", "Weightlifting")
 	uitest.Key(t, h.On, fyne.KeyReturn, fyne.KeyReturn)
 	d := h.Desk()
+	uitest.NotSee(t, h.On, "For the 2 marked.")
 	for _, name := range []string{"Alasdair Pennick", "Ansa Kivelo"} {
 		assert.Equal(t, "Weightlifting", d.TrackOn(id(t, h, name), d.Today()).Name, name)
 	}
+	h.Room.Show(id(t, h, "Alasdair Pennick"))
+	uitest.Key(t, h.On, fyne.KeySpace, fyne.KeyDown, fyne.KeySpace)
 	h.Press(t, "Ctrl+P")
 	uitest.See(t, h.On, "Paused 3")
 	assert.Equal(t, "2 athletes are paused.", h.Said[len(h.Said)-1])

@@ -18,6 +18,7 @@ type table struct {
 	list   *kit.DataList
 	rows   []gym.ID
 	marked map[gym.ID]bool
+	said   map[gym.ID]desk.RosterRow
 	sort   desk.RosterSort
 	down   bool
 }
@@ -48,7 +49,7 @@ func newTable(r *Roster) *table {
 	t.list.Marked = func(row int) bool { return t.marked[t.rows[row]] }
 	t.list.OnMark = t.mark
 	t.list.OnCursor = func(int) { r.showCursor() }
-	t.list.OnRune = func(c rune) bool { r.filters.begin(c); return true }
+	t.list.OnRune = r.typed
 	t.list.OnSort = func(column int, down bool) {
 		t.sort, t.down = sorts[column], down
 		r.list()
@@ -58,7 +59,7 @@ func newTable(r *Roster) *table {
 
 // read asks the desk who is asked for.
 func (t *table) read(f desk.RosterFilter) {
-	t.rows = t.of.host.Desk().RosterList(f)
+	t.rows, t.said = t.of.host.Desk().RosterList(f), map[gym.ID]desk.RosterRow{}
 	t.list.Empty = "Nobody fits. Change the search or the filter, or add an athlete with Ctrl+N."
 	if len(t.of.host.Desk().Book().Athletes) == 0 {
 		t.list.Empty = "Nobody trains here yet. Add an athlete with Ctrl+N, or bring your roster in with Ctrl+O."
@@ -130,8 +131,26 @@ func (t *table) says() string {
 	}
 }
 
+// row is what the desk says of an athlete, asked once for all cells until the rows
+// are read again.
+func (t *table) row(id gym.ID) desk.RosterRow {
+	r, asked := t.said[id]
+	if !asked {
+		r = t.of.host.Desk().RosterRow(id)
+		t.said[id] = r
+	}
+	return r
+}
+
+// unmark forgets every mark.
+func (t *table) unmark() {
+	clear(t.marked)
+	t.list.Refresh()
+	t.of.chosen.SetText(t.says())
+}
+
 func (t *table) cell(row, column int) kit.Cell {
-	r := t.of.host.Desk().RosterRow(t.rows[row])
+	r := t.row(t.rows[row])
 	away := r.Athlete.Status != gym.Active
 	c := kit.Cell{}
 	if away {
