@@ -11,8 +11,7 @@ import (
 // Bouts reads a conditioning log, one bout a row, under the rules of [Results].
 // A load that no implement of the gym has is kept and noted.
 func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, error) {
-	enough := func(c columns) bool { return c.named() && c.has(colMovement) && c.has(colLoad) }
-	l, err := openLog(f, book, o, boutSpellings, enough, "athlete, movement, load, reps, outcome and date")
+	l, err := openLog(f, book, o, boutSpellings, needs{colName, colMovement, colLoad, colReps, colOutcome, colDate})
 	if err != nil {
 		return Proposal{}, err
 	}

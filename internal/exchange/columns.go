@@ -232,6 +232,44 @@ func (c *columns) same(index, other int) {
 	c.twice = errors.Join(c.twice, fmt.Errorf("columns %q and %q say the same; take one out", c.headings[other], c.headings[index]))
 }
 
+// needs are the columns without which a list says nothing.
+type needs []column
+
+func (n needs) met(c columns) bool { return len(n.lackedBy(c)) == 0 }
+
+// lackedBy returns those that are not there. A name may stand in two columns, and
+// an amount instead of a load.
+func (n needs) lackedBy(c columns) []string {
+	var lacked []string
+	for _, col := range n {
+		switch {
+		case c.has(col), col == colName && c.named(), col == colLoad && c.has(colAmount):
+		case col == colName:
+			lacked = append(lacked, "athlete")
+		default:
+			lacked = append(lacked, string(col))
+		}
+	}
+	return lacked
+}
+
+// lacking is what the best row of headings in a file lacks.
+func (n needs) lacking(f *File, all spellings) string {
+	var best columns
+	for _, s := range f.sheets {
+		c, _, found, _ := place(s, all, func(c columns) bool { return c.said() > 0 }, nil)
+		if found && c.said() > best.said() {
+			best = c
+		}
+	}
+	lacked := n.lackedBy(best)
+	last := len(lacked) - 1
+	if last < 1 {
+		return strings.Join(lacked, "")
+	}
+	return strings.Join(lacked[:last], ", ") + " and " + lacked[last]
+}
+
 // missing says which column a table lacks and which it has.
 func (f *File) missing(what, mend string) error {
 	var found []string

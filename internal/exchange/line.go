@@ -21,6 +21,20 @@ type line struct {
 	notes   []string // told only if the row is kept
 }
 
+// newLine begins a row. One of a text table that is longer than the headings is
+// refused: a comma that stood for a decimal point has parted a number in two.
+func newLine(raw row, c columns, epoch day.Date, o Options, known func(string) bool) *line {
+	l := &line{row: raw, columns: c, epoch: epoch, o: o, known: known}
+	beyond := len(raw.cells)
+	for beyond > 0 && blank(raw.cells[beyond-1]) {
+		beyond--
+	}
+	if text := epoch == day.None; text && beyond > len(c.headings) {
+		l.faults.add("", fmt.Errorf("it has %d cells under %d headings; put quotes round a cell with the parting mark in it, or head every column", beyond, len(c.headings)))
+	}
+	return l
+}
+
 // cell returns what stands in a column, and nothing for a blank cell.
 func (l *line) cell(c column) string {
 	i, ok := l.columns.at[c]

@@ -149,7 +149,27 @@ func TestBoutsThatAreRejected(t *testing.T) {
 func TestLogsNameTheirColumns(t *testing.T) {
 	_, err := Results(t.Context(), open(t, "Athlete,Lift,Load\nAnn Ash,squat,100\n"), smallGym(), options())
 	require.ErrorIs(t, err, ErrColumns)
-	assert.ErrorContains(t, err, "athlete, lift, load and date; columns found: Athlete, Lift, Load")
+	assert.ErrorContains(t, err, "a column for date; columns found: Athlete, Lift, Load")
 	_, err = Bouts(t.Context(), open(t, "Date,Athlete,Lift,Load\n"), smallGym(), options())
-	assert.ErrorIs(t, err, ErrColumns)
+	require.ErrorIs(t, err, ErrColumns)
+	assert.ErrorContains(t, err, "a column for movement, reps and outcome; columns found: Date")
+	_, err = Results(t.Context(), open(t, "What we ate\nsoup\n"), smallGym(), options())
+	require.ErrorIs(t, err, ErrColumns)
+	assert.ErrorContains(t, err, "a column for athlete, lift, load and date")
+}
+
+// A decimal comma in a table of commas must not become a smaller load.
+func TestRowsLongerThanTheHeadings(t *testing.T) {
+	const list = "Date,Athlete,Lift,Reps,Load\n"
+	p, err := Results(t.Context(), open(t, list+"2026-03-01,Ann Ash,squat,1,142,5\n2026-03-02,Ann Ash,squat,1,141,,\n2026-03-03,Ann Ash,squat,1,\"143,5\"\n"), smallGym(), options())
+	require.NoError(t, err)
+	require.Len(t, p.Rejected, 1)
+	assert.Equal(t, 2, p.Rejected[0].Line)
+	assert.Contains(t, p.Rejected[0].Reason, "6 cells under 5 headings")
+	assert.Equal(t, 2, p.Added, "cells that are blank do no harm")
+
+	p, err = Roster(t.Context(), open(t, "Name,Squat 1RM\nCleo Cedar,102,5\n"), smallGym(), options())
+	require.NoError(t, err)
+	assert.Len(t, p.Rejected, 1)
+	assert.Zero(t, p.Added)
 }

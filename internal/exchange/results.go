@@ -14,8 +14,7 @@ import (
 // is the same; a row that stands twice in the sheet is refused. The error is
 // about the sheet as a whole.
 func Results(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, error) {
-	enough := func(c columns) bool { return c.named() && c.has(colLift) && (c.has(colLoad) || c.has(colAmount)) }
-	l, err := openLog(f, book, o, resultSpellings, enough, "athlete, lift, load and date")
+	l, err := openLog(f, book, o, resultSpellings, needs{colName, colLift, colLoad, colDate})
 	if err != nil {
 		return Proposal{}, err
 	}
@@ -36,27 +35,24 @@ type logReader struct {
 	names   finder[gym.ID]
 }
 
-func openLog(f *File, book *gym.Book, o Options, all spellings, enough func(columns) bool, needs string) (*logReader, error) {
+func openLog(f *File, book *gym.Book, o Options, all spellings, needed needs) (*logReader, error) {
 	for _, s := range f.sheets {
-		c, rows, found, err := place(s, all, enough, nil)
+		c, rows, found, err := place(s, all, needed.met, nil)
 		if err != nil {
 			return nil, fmt.Errorf("read %q: %w", f.name, err)
 		}
 		if !found {
 			continue
 		}
-		if !c.has(colDate) {
-			break
-		}
 		l := &logReader{o: o.over(book), columns: c, rows: rows, epoch: s.epoch, names: newFinder(gym.AthleteNames(book.Athletes))}
 		l.p.Ignored = c.ignored
 		return l, nil
 	}
-	return nil, f.missing(needs, "name them so, in any order")
+	return nil, f.missing(needed.lacking(f, all), "name it so, in any order")
 }
 
 func (r *logReader) line(raw row) *line {
-	return &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: r.names.knows}
+	return newLine(raw, r.columns, r.epoch, r.o, r.names.knows)
 }
 
 // athlete finds who a row is about.

@@ -100,7 +100,7 @@ func tracksOn(moves []gym.TrackMove, on day.Date) map[gym.ID]gym.ID {
 
 // row reads one athlete and says what the gym would learn.
 func (r *rosterReader) row(raw row) (verdict, []gym.Change, *faults) {
-	l := &line{row: raw, columns: r.columns, epoch: r.epoch, o: r.o, known: r.names.knows}
+	l := newLine(raw, r.columns, r.epoch, r.o, r.names.knows)
 	before, known := r.who(l)
 	after := r.fields(l, before)
 	var changes []gym.Change
