@@ -16,11 +16,8 @@ type Attempt struct {
 	Lacks mass.Mass // the plate, a pair of which would bring an attempt within the ceiling; 0 when none would
 }
 
-// Honest reports whether the attempt is over the record and within the ceiling.
-func (a Attempt) Honest() bool { return !a.Short && a.Over == 0 }
-
 // Note says what is wrong with the attempt and what would mend it, and nothing
-// for an honest one.
+// for one that needs none.
 func (a Attempt) Note(u mass.Unit) string {
 	var note string
 	switch {

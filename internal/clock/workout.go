@@ -197,31 +197,6 @@ func WorkoutCues(w gym.Workout, run gym.Run, from, to time.Time) []Cue {
 	return between(marks(ends), run, from, to)
 }
 
-// SkipPart puts the clock of a workout at the beginning of its next part, and at
-// the end from the last; an open part has no end to go to.
-func SkipPart(w gym.Workout, run gym.Run, now time.Time) gym.Run {
-	parts := partsOf(w)
-	i := partAt(parts, shown(run, now))
-	if !run.Started() || i == len(parts) || parts[i].end == openEnd {
-		return run
-	}
-	return run.Set(parts[i].end, now)
-}
-
-// BackPart puts the clock of a workout at the beginning of the part before, and
-// of the last part when the workout is over.
-func BackPart(w gym.Workout, run gym.Run, now time.Time) gym.Run {
-	parts := partsOf(w)
-	if !run.Started() || len(parts) == 0 {
-		return run
-	}
-	i, at := partAt(parts, shown(run, now)), time.Duration(0)
-	if i >= 2 {
-		at = parts[i-2].end
-	}
-	return run.Set(at, now)
-}
-
 // Position returns the leg of a course in which a usual athlete is, and None
 // during the count-in, after the last leg and without a course.
 func Position(course []conditioning.Leg, m WorkoutMoment) int {

@@ -145,26 +145,13 @@ func TestWorkoutLaws(t *testing.T) {
 		if m.Phase != Over {
 			assert.Positive(t, m.LeftIn)
 			assert.Equal(t, m, Workout(w, run.Hold(after(at)).Start(after(at+50)), after(at+50)))
-			next := Workout(w, SkipPart(w, run, after(at)), after(at))
-			assert.True(t, next.Phase == Over || (next.Part == m.Part+1 && next.InPart == 0))
 		}
-		back := Workout(w, BackPart(w, run, after(at)), after(at))
-		assert.True(t, back.Part < m.Part || (back.Part == 0 && back.InPart == 0) || m.Phase == Over)
 		var ticked []Cue
 		for s := -1.0; s < 400; s++ {
 			ticked = append(ticked, WorkoutCues(w, run, after(s), after(s+1))...)
 		}
 		assert.Equal(t, WorkoutCues(w, run, after(-1), after(400)), ticked)
 	})
-}
-
-func TestSkipPartStays(t *testing.T) {
-	open := workoutOf(t, "for time 1 rounds: 10 burpee")
-	run := gym.Run{}.Start(nine)
-	assert.Equal(t, run, SkipPart(open, run, after(60)))
-	assert.Equal(t, gym.Run{}, SkipPart(open, gym.Run{}, nine))
-	assert.Equal(t, gym.Run{}, BackPart(open, gym.Run{}, nine))
-	assert.Equal(t, time.Duration(0), Workout(open, SkipPart(open, run, after(3)), after(3)).Elapsed)
 }
 
 func TestPosition(t *testing.T) {

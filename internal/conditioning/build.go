@@ -88,8 +88,8 @@ func (c *composer) capFor(want int) int {
 // workAndRest draws an interval inside the handbook's guide for its work.
 func (c *composer) workAndRest() (work, rest int) {
 	work = pick(c.random, []int{20, 30, 60})
-	g, _ := GuideFor(work)
-	return work, work * g.Low
+	g, _ := guideFor(work)
+	return work, work * g.low
 }
 
 // wholeMinutes rounds to the nearest minute, and never to none.

@@ -83,30 +83,3 @@ func TestCheckNamesTheFault(t *testing.T) {
 		assert.ErrorContains(t, err, row.text)
 	}
 }
-
-func TestShapeOf(t *testing.T) {
-	for _, row := range []struct {
-		reps []int
-		want Shape
-	}{
-		{nil, Even}, {[]int{5}, Even}, {[]int{5, 5, 5}, Even},
-		{[]int{21, 15, 9}, Descending}, {[]int{9, 9, 6}, Descending},
-		{[]int{2, 4, 6}, Ascending}, {[]int{2, 2, 4}, Ascending},
-		{[]int{5, 10, 15, 10, 5}, Pyramid}, {[]int{5, 10, 10, 5}, Pyramid},
-		{[]int{10, 5, 10}, Mixed}, {[]int{1, 2, 1, 2}, Mixed},
-	} {
-		assert.Equal(t, row.want, ShapeOf(row.reps), row.reps)
-	}
-}
-
-func TestLadder(t *testing.T) {
-	assert.Equal(t, []int{21, 15, 9}, Ladder(21, 9, 6))
-	assert.Equal(t, []int{2, 4, 6, 7}, Ladder(2, 7, 2))
-	assert.Equal(t, []int{10, 1}, Ladder(10, 1, 99))
-	assert.Equal(t, []int{3}, Ladder(3, 3, 1))
-	assert.Equal(t, []int{5, 10, 15, 10, 5}, PyramidOf(5, 15, 5))
-	for _, row := range [][3]int{{0, 5, 1}, {5, 0, 1}, {5, 1, 0}, {1, 1000, 1}} {
-		assert.Nil(t, Ladder(row[0], row[1], row[2]))
-		assert.Empty(t, PyramidOf(row[0], row[1], row[2]))
-	}
-}

@@ -42,23 +42,6 @@ func TestBurpeesInThreeMinutes(t *testing.T) {
 	assert.InDelta(t, 52, d.Usual.Reps, 8)
 }
 
-// Power on a rowing ergometer from its pace, and back.
-func TestRowing(t *testing.T) {
-	for _, row := range []struct{ split, watts float64 }{
-		{85, 569.917}, {90, 480.110}, {95, 408.223}, {100, 350.000}, {105, 302.343}, {110, 262.960}, {115, 230.131},
-		{120, 202.546}, {125, 179.200}, {130, 159.308}, {135, 142.255}, {140, 127.551}, {150, 103.704},
-		{151.829, 100}, {132.635, 150}, {120.507, 200}, {111.869, 250}, {105.273, 300}, {95.647, 400},
-	} {
-		assert.InEpsilon(t, row.watts, RowWatts(row.split), 2e-5)
-		assert.InDelta(t, row.split, RowSplit(row.watts), 1e-3)
-	}
-	assert.InEpsilon(t, 8, RowWatts(60)/RowWatts(120), 1e-12) // eight times the watts halve the split
-	for _, x := range []float64{0, -5, math.NaN()} {
-		assert.Zero(t, RowWatts(x))
-		assert.Zero(t, RowSplit(x))
-	}
-}
-
 // Two kilometres at the table's splits take the table's times.
 func TestRowingTimes(t *testing.T) {
 	_, find := catalogue(t)
@@ -80,9 +63,9 @@ func TestRestGuides(t *testing.T) {
 		{10, 12, 20, true}, {5, 12, 20, true}, {15, 3, 5, true}, {30, 3, 5, true}, {60, 3, 4, true}, {180, 3, 4, true}, {300, 1, 3, true},
 		{4, 0, 0, false}, {12, 0, 0, false}, {45, 0, 0, false},
 	} {
-		g, ok := GuideFor(row.work)
+		g, ok := guideFor(row.work)
 		assert.Equal(t, row.ok, ok, row.work)
-		assert.Equal(t, []int{row.low, row.high}, []int{g.Low, g.High}, row.work)
+		assert.Equal(t, []int{row.low, row.high}, []int{g.low, g.high}, row.work)
 	}
 	w := wholes["intervals"]
 	w.Work = 10

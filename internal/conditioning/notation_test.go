@@ -153,8 +153,8 @@ func FuzzParse(f *testing.F) {
 func ExampleParse() {
 	w, err := Parse("for time 21-15-9 cap 10:00: dumbbell-thruster @ M 20kg/15kg/10kg, burpee", nil)
 	fmt.Println(Head(w), err)
-	fmt.Println(len(w.Items), w.Items[0].Loads[gym.StandardM].Full, ShapeOf(w.Reps))
+	fmt.Println(len(w.Items), w.Items[0].Loads[gym.StandardM].Full, w.Reps)
 	// Output:
 	// for time 21-15-9 cap 10:00 <nil>
-	// 2 20 kg descending
+	// 2 20 kg [21 15 9]
 }

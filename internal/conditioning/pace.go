@@ -2,61 +2,34 @@ package conditioning
 
 import (
 	"fmt"
-	"math"
 
 	"windlass/internal/gym"
 )
 
-// dragConstant makes watts of the cube of a rowing ergometer's speed, in kg/m:
-// power is 2.80 times the cube of metres a second (the air-brake law; Dudhia, The
-// Physics of Ergometers; the constant is the makers' common one).
-const dragConstant = 2.80
-
-// RowWatts returns the power in watts of a pace on a rowing ergometer, in seconds
-// for 500 m, and 0 for a pace that is not over 0.
-func RowWatts(split float64) float64 {
-	if !(split > 0) {
-		return 0
-	}
-	return dragConstant * math.Pow(500/split, 3)
+// restGuide is a range of rest for a length of work.
+type restGuide struct {
+	from, to  int // seconds of work
+	low, high int // times the work that is rested
 }
-
-// RowSplit returns the pace in seconds for 500 m of a power in watts, and 0 for a
-// power that is not over 0.
-func RowSplit(watts float64) float64 {
-	if !(watts > 0) {
-		return 0
-	}
-	return 500 / math.Cbrt(watts/dragConstant)
-}
-
-// RestGuide is a range of rest for a length of work.
-type RestGuide struct {
-	From, To  int // seconds of work
-	Low, High int // times the work that is rested
-	System    string
-}
-
-// RestSource names where the guides of [GuideFor] come from.
-const RestSource = "Haff and Triplett (eds), Essentials of Strength Training and Conditioning, 4th ed., table 3.6"
 
 // restGuides are work-to-rest ratios for interval training by the length of the
-// work. A length between two rows belongs to none.
-var restGuides = []RestGuide{
-	{5, 10, 12, 20, "phosphagen"},
-	{15, 30, 3, 5, "fast glycolysis"},
-	{60, 180, 3, 4, "fast glycolysis and oxidative"},
-	{181, longest, 1, 3, "oxidative"},
+// work: Haff and Triplett (eds), Essentials of Strength Training and Conditioning,
+// 4th ed., table 3.6. A length between two rows belongs to none.
+var restGuides = []restGuide{
+	{5, 10, 12, 20},
+	{15, 30, 3, 5},
+	{60, 180, 3, 4},
+	{181, longest, 1, 3},
 }
 
-// GuideFor returns the guide for a length of work in seconds.
-func GuideFor(work int) (RestGuide, bool) {
+// guideFor returns the guide for a length of work in seconds.
+func guideFor(work int) (restGuide, bool) {
 	for _, g := range restGuides {
-		if g.From <= work && work <= g.To {
+		if g.from <= work && work <= g.to {
 			return g, true
 		}
 	}
-	return RestGuide{}, false
+	return restGuide{}, false
 }
 
 // RestAdvice returns a sentence when the rest of intervals lies outside the guide
@@ -66,14 +39,14 @@ func RestAdvice(w gym.Workout) string {
 	if w.Format != gym.Intervals {
 		return ""
 	}
-	g, ok := GuideFor(w.Work)
-	if !ok || (w.Rest >= g.Low*w.Work && w.Rest <= g.High*w.Work) {
+	g, ok := guideFor(w.Work)
+	if !ok || (w.Rest >= g.low*w.Work && w.Rest <= g.high*w.Work) {
 		return ""
 	}
 	effect := "is shorter, which trains staying power more than speed"
-	if w.Rest > g.High*w.Work {
+	if w.Rest > g.high*w.Work {
 		effect = "is longer than it needs to be"
 	}
 	return fmt.Sprintf("For all-out work of %s the handbook rests %s to %s; %s %s.",
-		clock(w.Work), clock(g.Low*w.Work), clock(g.High*w.Work), clock(w.Rest), effect)
+		clock(w.Work), clock(g.low*w.Work), clock(g.high*w.Work), clock(w.Rest), effect)
 }

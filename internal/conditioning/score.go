@@ -148,9 +148,3 @@ func (s Score) Better(than Score) (bool, error) {
 	c, err := s.Compare(than)
 	return c > 0, err
 }
-
-// Worse reports whether s is worse than another score of the same kind.
-func (s Score) Worse(than Score) (bool, error) {
-	c, err := s.Compare(than)
-	return c < 0, err
-}

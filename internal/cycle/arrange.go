@@ -48,8 +48,8 @@ func (w Week) On(d day.Weekday) (Placed, bool) {
 // important stay: those named in First, then main days, technique days and
 // recovery days, each in the track's order. Among weeks with the same sessions
 // the best has most of them on the track's own weekdays, main days before others,
-// because there the class does them too; then the longest way between days for one region; then the track's
-// order; then the earliest days.
+// because there the class does them too; then the longest way between days for one
+// region; then the track's order; then the earliest days.
 func Arrange(a Ask) Week { return arrange(a, nil) }
 
 // edges stand around one week of the calendar, which unlike a usual week does

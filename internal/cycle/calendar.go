@@ -42,11 +42,6 @@ func (k Calendar) PlanOn(track gym.ID, on day.Date) gym.DayPlan {
 	return k.planOf(track, on, k.TrackWeek(track, on))
 }
 
-// OwnPlanOn returns what an athlete does on a day in their own week.
-func (k Calendar) OwnPlanOn(a gym.Athlete, on day.Date) gym.DayPlan {
-	return k.planOf(k.TrackOf(a.ID, on), on, k.OwnWeek(a, on))
-}
-
 // planOf looks a day up in a week that was arranged.
 func (k Calendar) planOf(track gym.ID, on day.Date, w Week) gym.DayPlan {
 	c, ok := k.CycleOn(track, on)

@@ -128,12 +128,6 @@ func TestShift(t *testing.T) {
 	earlier, err := cycle.Shift(c, power, 3, -1, nil)
 	require.NoError(t, err)
 	assert.Equal(t, []int{1, 3, 4, 5, 0, 6}, mark(earlier))
-	moved, err := cycle.MoveWeek(c, power, 4, 2, nil)
-	require.NoError(t, err)
-	assert.Equal(t, []int{1, 4, 2, 3, 5, 6}, mark(moved))
-	moved, err = cycle.MoveWeek(c, power, 2, 4, nil)
-	require.NoError(t, err)
-	assert.Equal(t, []int{1, 3, 4, 2, 5, 6}, mark(moved))
 	assert.Equal(t, []int{1, 2, 3, 4, 5, 6}, mark(c))
 }
 
@@ -236,7 +230,6 @@ func TestVerbsRefuse(t *testing.T) {
 		{"repeat over trained days", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Repeat(c, at(1, 0), 6, past) }, true, "week 2"},
 		{"shift over trained days", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Shift(c, power, 3, 1, past) }, true, "week 3"},
 		{"shift onto a trained week", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.Shift(c, power, 4, -1, past) }, true, "week 3"},
-		{"drag a week over trained days", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.MoveWeek(c, power, 5, 2, past) }, true, "week 2"},
 		{"insert before trained days", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.InsertWeek(c, 2, gym.LightWeek, past) }, true, "week 2"},
 		{"remove a trained week", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.RemoveWeek(c, 3, past) }, true, "week 3"},
 		{"relabel a trained week", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.SetWeek(c, 3, gym.LightWeek, past) }, true, "week 3"},
@@ -252,7 +245,6 @@ func TestVerbsRefuse(t *testing.T) {
 		{"insert nowhere", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.InsertWeek(c, 9, gym.LightWeek, nil) }, false, "choose 1 to 7"},
 		{"one week too few", short, func(c gym.Cycle) (gym.Cycle, error) { return cycle.RemoveWeek(c, 1, nil) }, false, "3 weeks"},
 		{"remove nothing", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.RemoveWeek(c, 0, nil) }, false, "choose 1 to 6"},
-		{"move a week out", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.MoveWeek(c, power, 2, 7, nil) }, false, "choose 1 to 6"},
 		{"relabel nothing", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.SetWeek(c, 7, gym.LightWeek, nil) }, false, "choose 1 to 6"},
 		{"a wave that is none", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.RunWave(c, power, "zigzag", 1, counts, nil) }, false, "block, rolling or step"},
 		{"a wave over nothing", c, func(c gym.Cycle) (gym.Cycle, error) { return cycle.RunWave(c, "x", gym.BlockWave, 1, counts, nil) }, false, "add the track first"},
@@ -318,7 +310,7 @@ func randomVerb(t *rapid.T, c gym.Cycle, track gym.ID, counts []int, trained cyc
 		return cycle.At{Track: track, Week: week(name), Weekday: rapid.SampledFrom([]day.Weekday{0, 1, 2, 3, 4, 5, 6}).Draw(t, name)}
 	}
 	kind := rapid.SampledFrom([]gym.WeekKind{gym.TrainingWeek, gym.LightWeek}).Draw(t, "kind")
-	switch rapid.IntRange(0, 9).Draw(t, "verb") {
+	switch rapid.IntRange(0, 8).Draw(t, "verb") {
 	case 0:
 		return cycle.Paste(c, anyDay("to"), cycle.Copy(c, anyDay("from")), trained)
 	case 1:
@@ -335,8 +327,6 @@ func randomVerb(t *rapid.T, c gym.Cycle, track gym.ID, counts []int, trained cyc
 	case 6:
 		return cycle.RemoveWeek(c, week("week"), trained)
 	case 7:
-		return cycle.MoveWeek(c, track, week("from"), week("to"), trained)
-	case 8:
 		return cycle.SetWeek(c, week("week"), kind, trained)
 	}
 	return cycle.RunWave(c, track, rapid.SampledFrom(everyWave).Draw(t, "wave"), week("from"), counts, trained)

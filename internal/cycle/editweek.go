@@ -91,30 +91,6 @@ func RemoveWeek(c gym.Cycle, week int, trained Trained) (gym.Cycle, error) {
 	}), nil
 }
 
-// MoveWeek takes a track's week to another place; the weeks between close up
-// behind it. The kinds of the weeks stay where they are.
-func MoveWeek(c gym.Cycle, track gym.ID, from, to int, trained Trained) (gym.Cycle, error) {
-	if n := len(c.Weeks); from < 1 || to < 1 || from > n || to > n {
-		return c, fmt.Errorf("move week: week %d cannot go to %d in the cycle %q; choose 1 to %d", from, to, c.Name, n)
-	}
-	if err := guardWeeks("move week", c, []gym.ID{track}, min(from, to), max(from, to), trained); err != nil {
-		return c, err
-	}
-	return replace(c, track, func(days []gym.DayPlan) []gym.DayPlan {
-		return renumber(days, func(w int) int {
-			switch {
-			case w == from:
-				return to
-			case from < w && w <= to:
-				return w - 1
-			case to <= w && w < from:
-				return w + 1
-			}
-			return w
-		})
-	}), nil
-}
-
 // SetWeek says what a week is for. The plans in it stay; [RunWave] fits them to
 // the new kind.
 func SetWeek(c gym.Cycle, week int, kind gym.WeekKind, trained Trained) (gym.Cycle, error) {

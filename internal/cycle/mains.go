@@ -63,9 +63,9 @@ func (t turns) next(reps int) (lift gym.LiftKey, nth int) {
 	return t.lifts[nth%len(t.lifts)], nth
 }
 
-// waveOrder returns the place of each of n weekdays in the wave: lifts that climb come
-// first and lifts by percentages after them, each in the order of the week, so
-// that the climbs of a week mix their rep counts even where there are only two.
+// waveOrder returns the place of each of n weekdays in the wave: lifts that climb
+// come first and lifts by percentages after them, each in the order of the week,
+// so that the climbs of a week mix their rep counts even where there are only two.
 func waveOrder(n int, percent func(i int) bool) []int {
 	order := make([]int, n)
 	next := 0

@@ -12,8 +12,9 @@ import (
 // Each weekday with main days is one lift of the wave, in the order of the week,
 // lifts by percentages after those that climb. Where lifts take turns on a
 // weekday, they are dealt out anew so that each meets all its rep counts. Lifts
-// trained by percentages keep to percentages, and technique days stay as they are. The step wave also makes every fourth week
-// from there on light, for the whole cycle; other waves leave light weeks light.
+// trained by percentages keep to percentages, and technique days stay as they are.
+// The step wave also makes every fourth week from there on light, for the whole
+// cycle; other waves leave light weeks light.
 func RunWave(c gym.Cycle, track gym.ID, wave gym.WaveKind, from int, counts []int, trained Trained) (gym.Cycle, error) {
 	if err := guardWeeks("run wave", c, []gym.ID{track}, from, len(c.Weeks), trained); err != nil {
 		return c, err

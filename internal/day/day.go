@@ -3,7 +3,7 @@
 //
 // Most callers need [Parse] and [Date.Add]. Dates compare with the operators of
 // whole numbers: an earlier day is less. The package promises ISO 8601's text and
-// weeks. It never asks what day it is.
+// weekdays. It never asks what day it is.
 package day
 
 import (
@@ -72,10 +72,6 @@ func (d Date) Since(e Date) int { return int(d - e) }
 
 // Weekday returns the day of the week.
 func (d Date) Weekday() Weekday { return Weekday((d.Time().Weekday() + 6) % 7) }
-
-// ISOWeek returns the year and number of d's week by ISO 8601: week 1 holds the
-// year's first Thursday, and weeks begin on Monday.
-func (d Date) ISOWeek() (year, week int) { return d.Time().ISOWeek() }
 
 // At returns the instant of a time of day on d in the given zone.
 func (d Date) At(c Clock, zone *time.Location) time.Time {

@@ -127,28 +127,6 @@ func (l *Loads) AtLeast(limit mass.Mass) (Loading, bool) {
 	return l.loading(best), true
 }
 
-// Simplest returns the load with the fewest plates that is within slack of the
-// target, of those the nearest; where there is none, the nearest load of all.
-// With kilograms and pounds on one heap the nearest load may take nine plates to
-// be ten grams nearer: nobody wants that in a warm-up. The errors are those of
-// [Loads.Loadable].
-func (l *Loads) Simplest(target, slack mass.Mass) (Loading, error) {
-	if err := l.refuse(target, Nearest); err != nil {
-		return Loading{}, err
-	}
-	best, fewest, off := amount{}, never, mass.Mass(0)
-	for a := range l.between(target-slack, target+slack) {
-		n, away := l.discs(a), apart(l.total(a), target)
-		if n < fewest || n == fewest && away < off {
-			best, fewest, off = a, n, away
-		}
-	}
-	if fewest == never {
-		return l.round(target, Nearest), nil
-	}
-	return l.loading(best), nil
-}
-
 // Between returns every load from one mass to another, ends included, the
 // lightest first.
 func (l *Loads) Between(from, to mass.Mass) []mass.Mass {

@@ -218,64 +218,6 @@ func TestBetweenListsEveryLoad(t *testing.T) {
 	})
 }
 
-func TestSimplest(t *testing.T) {
-	// One heap of both units: 55 kg takes three discs a side, 56.75 kg two, and
-	// a 35 lb plate alone makes 51.75 kg.
-	loads := newLoads(t, bar20(), Stock{Plates: []Plate{kgPlate(10, 1), kgPlate(5, 1), kgPlate(2.5, 1), lbPlate(35, 1)}})
-	for _, c := range []struct {
-		slack mass.Mass
-		side  []string
-	}{
-		{0, []string{"10 kg", "5 kg", "2.5 kg"}},
-		{kg(1.7), []string{"10 kg", "5 kg", "2.5 kg"}},
-		{kg(1.8), []string{"35 lb", "2.5 kg"}},
-		{kg(3.3), []string{"35 lb"}},
-	} {
-		got, err := loads.Simplest(kg(55), c.slack)
-		require.NoError(t, err)
-		assert.Equal(t, c.side, faces(got.PerSide), "within %s", c.slack)
-	}
-	far, err := loads.Simplest(kg(21), kg(0.1))
-	require.NoError(t, err)
-	assert.Equal(t, kg(20), far.Total, "nothing within the slack: the nearest")
-}
-
-func TestSimplestAgainstEveryStack(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		_, loads, every := drawn(t, 5, 2)
-		if rapid.Bool().Draw(t, "floor") {
-			loads = loads.FromFloor()
-		}
-		target := weigh(loads.Lightest(), rapid.SampledFrom(every).Draw(t, "side")) + kg(0.3)
-		slack := kg(rapid.SampledFrom([]float64{0.3, 1, 2.3, 4}).Draw(t, "slack"))
-		got, err := loads.Simplest(target, slack)
-		require.NoError(t, err)
-		checkLoading(t, loads, every, got)
-		require.LessOrEqual(t, apart(got.Total, target), slack)
-		for total, discs := range leanest(every, loads) {
-			if apart(total, target) <= slack {
-				require.GreaterOrEqual(t, discs, len(got.PerSide))
-				nearer := apart(total, target) < apart(got.Total, target)
-				require.False(t, nearer && discs == len(got.PerSide), "%s is as simple and nearer", total)
-			}
-		}
-	})
-}
-
-// leanest tells the fewest discs a side for every load; from the floor only
-// sides with a disc of full diameter count, where a load has one.
-func leanest(every [][]Disc, loads *Loads) map[mass.Mass]int {
-	fewest, full := map[mass.Mass]int{}, map[mass.Mass]bool{}
-	for _, side := range every {
-		m, with := weigh(loads.Lightest(), side), hasFull(side) && loads.floor
-		n, known := fewest[m]
-		if !known || with && !full[m] || with == full[m] && len(side) < n {
-			fewest[m], full[m] = len(side), with
-		}
-	}
-	return fewest
-}
-
 func TestLimits(t *testing.T) {
 	// Nine pairs of 50 kg and a pair of 40 on the bar are a tonne, the limit of belief.
 	loads := newLoads(t, bar20(), Stock{Plates: []Plate{kgPlate(50, 10), kgPlate(40, 2)}})
@@ -316,15 +258,6 @@ func TestFloorLifts(t *testing.T) {
 			assert.Equal(t, c.blocks, got.Blocks)
 		})
 	}
-}
-
-func TestSimplestFromFloorCountsTheFullDisc(t *testing.T) {
-	loads := newLoads(t, bar20(), Stock{Plates: []Plate{
-		{Mass: kg(10), Unit: mass.KG, Pairs: 1, Full: true}, kgPlate(15, 1), kgPlate(5, 1),
-	}}).FromFloor()
-	got, err := loads.Simplest(kg(50), kg(10))
-	require.NoError(t, err)
-	assert.Equal(t, []string{"10 kg"}, faces(got.PerSide), "50 kg would be a 10 and a 5, not the small 15")
 }
 
 func TestHugeStockStaysExact(t *testing.T) {
