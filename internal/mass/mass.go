@@ -90,6 +90,21 @@ func (m Mass) Digits(u Unit) string {
 	return sign + strings.TrimSuffix(strings.TrimRight(s, "0"), ".")
 }
 
+// Exact is [Mass.In] with up to six decimals, for the mass that is printed on a
+// plate: "0.125 lb", of which two decimals would make another plate.
+func (m Mass) Exact(u Unit) string {
+	sign := ""
+	if m < 0 {
+		sign, m = "-", -m
+	}
+	const million = 1_000_000
+	one := u.One()
+	whole, part := m/one, (m%one*million+one/2)/one
+	whole, part = whole+part/million, part%million
+	s := fmt.Sprintf("%d.%06d", whole, part)
+	return sign + strings.TrimSuffix(strings.TrimRight(s, "0"), ".") + " " + string(unitOr(u))
+}
+
 // String writes m in kilograms.
 func (m Mass) String() string { return m.In(KG) }
 

@@ -177,3 +177,24 @@ func ExampleMass_Scale() {
 	fmt.Println("heavy from", record.Scale(0.9))
 	// Output: heavy from 126 kg
 }
+
+func TestExact(t *testing.T) {
+	for _, text := range []string{"0.125 lb", "0.25 lb", "45 lb", "2.5 kg", "0 kg", "999.999999 kg", "1000 kg", "0.000001 kg", "101.646627 kg"} {
+		m, unit, err := mass.Parse(text, mass.KG)
+		require.NoError(t, err)
+		assert.Equal(t, text, m.Exact(unit))
+	}
+	assert.Equal(t, "1 kg", (mass.Kilogram - 1).Exact(mass.KG), "a nanogram is no decimal of six")
+	assert.Equal(t, "-0.125 lb", (-mass.Pound / 8).Exact(mass.LB))
+	rapid.Check(t, func(rt *rapid.T) {
+		unit := rapid.SampledFrom([]mass.Unit{mass.KG, mass.LB}).Draw(rt, "unit")
+		// What six decimals can say comes back as it was; Max is 2204.6 lb.
+		digits := fmt.Sprintf("%d.%06d", rapid.IntRange(0, 999).Draw(rt, "whole"), rapid.IntRange(0, 999_999).Draw(rt, "part"))
+		m, _, err := mass.Parse(digits, unit)
+		require.NoError(rt, err)
+		again, read, err := mass.Parse(m.Exact(unit), mass.KG)
+		require.NoError(rt, err)
+		require.Equal(rt, unit, read)
+		require.Equal(rt, m, again)
+	})
+}

@@ -50,7 +50,7 @@ type Disc struct {
 }
 
 // String writes the mass as it is printed on the disc: "45 lb".
-func (d Disc) String() string { return d.Mass.In(d.Unit) }
+func (d Disc) String() string { return d.Mass.Exact(d.Unit) }
 
 // before orders discs as they stand on a bar, from the inside: heavy before
 // light, then full diameter before small, then kilograms before pounds.

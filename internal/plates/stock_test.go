@@ -33,3 +33,14 @@ func TestParseRounding(t *testing.T) {
 	_, err = ParseRounding("sideways")
 	assert.ErrorContains(t, err, `"sideways"`)
 }
+
+// A disc reads as what is printed on it, to its last digit.
+func TestDiscReadsAsPrinted(t *testing.T) {
+	pairs, err := ParsePairs("0.125lb*1,1.25kg*1,45lb*1", mass.KG)
+	require.NoError(t, err)
+	var faces []string
+	for _, p := range pairs {
+		faces = append(faces, p.Disc().String())
+	}
+	assert.Equal(t, []string{"0.125 lb", "1.25 kg", "45 lb"}, faces)
+}
