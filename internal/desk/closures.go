@@ -72,10 +72,14 @@ type DayMove struct {
 	To    day.Date // day.None where the week has no place for it
 }
 
-// Span writes the days: "18 Jun", or "18 Jun – 20 Jun".
+// Span writes the days: "18 Jun", "18–20 Jun" or "30 Jun – 2 Jul".
 func (c ClosedDays) Span() string {
-	if c.Closure.From == c.Closure.Until {
+	from, until := c.Closure.From.Time(), c.Closure.Until.Time()
+	switch {
+	case c.Closure.From == c.Closure.Until:
 		return c.Closure.From.Short()
+	case from.Month() == until.Month() && from.Year() == until.Year():
+		return fmt.Sprintf("%d–%s", from.Day(), c.Closure.Until.Short())
 	}
 	return c.Closure.From.Short() + " – " + c.Closure.Until.Short()
 }

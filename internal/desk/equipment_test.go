@@ -227,6 +227,11 @@ func TestImplementsAreAddedAndTakenOut(t *testing.T) {
 	at := slices.IndexFunc(rows, func(i desk.OwnImplement) bool { return i.Kind == kind })
 	require.GreaterOrEqual(t, at, 0)
 	assert.Zero(t, rows[at].Movements)
+	assert.Equal(t, "not lifted", rows[at].Range())
+	one := desk.OwnImplement{Implement: gym.Implement{Unit: mass.LB, Masses: []mass.Mass{45 * mass.Pound}}}
+	assert.Equal(t, "45 lb", one.Range())
+	one.Masses = append(one.Masses, 70*mass.Pound)
+	assert.Equal(t, "2 from 45 to 70 lb", one.Range())
 	bell := slices.IndexFunc(rows, func(i desk.OwnImplement) bool { return i.Kind == "kettlebell" })
 	assert.Positive(t, rows[bell].Movements)
 	require.NoError(t, b.DropImplement(kind))

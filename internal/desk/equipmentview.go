@@ -129,6 +129,10 @@ func (d *Desk) BarKinds() []BarKind {
 			lifts[l.Bar]++
 		}
 	}
+	return rankKinds(lifts)
+}
+
+func rankKinds(lifts map[string]int) []BarKind {
 	var kinds []BarKind
 	for kind, n := range lifts {
 		kinds = append(kinds, BarKind{kind, n})
@@ -137,6 +141,25 @@ func (d *Desk) BarKinds() []BarKind {
 		return cmp.Or(cmp.Compare(b.Lifts, a.Lifts), strings.Compare(a.Kind, b.Kind))
 	})
 	return kinds
+}
+
+// LiftKinds returns what a lift can be done with: every kind of bar and of
+// implement, with the number of lifts in sight, those for the most first.
+func (d *Desk) LiftKinds() []BarKind {
+	lifts := map[string]int{}
+	for _, b := range d.book.Equipment.Bars {
+		lifts[b.Kind] = 0
+	}
+	for _, i := range d.book.Equipment.Implements {
+		lifts[i.Kind] = 0
+	}
+	for _, l := range d.book.Lifts {
+		if !l.Hidden {
+			lifts[l.Bar]++
+		}
+	}
+	delete(lifts, plates.LightBarbell) // lifts ask for a barbell, and who takes the light one follows from the athlete
+	return rankKinds(lifts)
 }
 
 // liftedWhole reports whether a kind is one of implements and not of bars.
@@ -262,6 +285,18 @@ func round(m mass.Mass, u mass.Unit) bool { return m%(u.One()/100) == 0 }
 type OwnImplement struct {
 	gym.Implement
 	Movements int
+}
+
+// Range says how many masses there are: "11 from 20 to 120 kg".
+func (i OwnImplement) Range() string {
+	switch n := len(i.Masses); n {
+	case 0:
+		return "not lifted"
+	case 1:
+		return i.Masses[0].In(i.Unit)
+	default:
+		return fmt.Sprintf("%d from %s to %s", n, i.Masses[0].Digits(i.Unit), i.Masses[n-1].In(i.Unit))
+	}
 }
 
 // Implements returns the gym's implements by kind.

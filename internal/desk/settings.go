@@ -53,6 +53,22 @@ func DayRepsText(s gym.Settings) string { return repsText(s.DayReps) }
 // Whether they make sense is for [gym.Settings.Valid] to say.
 func ReadDayReps(text string) ([]int, error) { return readReps(text, "5, 3, 1") }
 
+// LiftRepsText writes the rep counts that a lift records as "1, 3, 5".
+func LiftRepsText(l gym.Lift) string { return repsText(l.Reps) }
+
+// ReadLiftReps reads rep counts as [ReadDayReps] does and puts them in the order
+// in which a lift has them, each once.
+func ReadLiftReps(text string) ([]int, error) {
+	reps, err := readReps(text, "1, 3, 5")
+	slices.Sort(reps)
+	return slices.Compact(reps), err
+}
+
+// ReadSeconds reads a time such as "2.5" or "2,5 s".
+func ReadSeconds(text string) (float64, error) {
+	return readNumber("seconds", strings.TrimSuffix(strings.TrimSpace(text), "s"), "2.5")
+}
+
 func repsText(reps []int) string {
 	texts := make([]string, len(reps))
 	for i, n := range reps {

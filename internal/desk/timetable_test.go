@@ -90,11 +90,12 @@ func TestClosedDaysSayWhatTheyMove(t *testing.T) {
 	move := closed[0].Moves[0]
 	assert.Equal(t, []any{"Powerlifting", "Squat", next}, []any{move.Track, move.Title, move.From})
 	assert.Contains(t, []day.Date{next.Add(1), next.Add(2)}, move.To, "a day that is free and not beside the press")
-	assert.Equal(t, "17 Feb – 18 Feb", closed[1].Span())
+	assert.Equal(t, "17–18 Feb", closed[1].Span())
 	assert.True(t, closed[1].Past)
 	assert.Empty(t, closed[1].Moves, "no cycle ran then")
 
 	fair := closed[0].Closure
+	assert.Equal(t, "28 Feb – 1 Mar", desk.ClosedDays{Closure: gym.Closure{From: next.Add(-16), Until: next.Add(-15)}}.Span())
 	fair.Until = next.Add(6)
 	same, err := b.KeepClosure(fair)
 	require.NoError(t, err)

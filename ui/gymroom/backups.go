@@ -32,7 +32,7 @@ func newBackups(g *Gym) section {
 	}
 	b.to, b.from = kit.NewField("File to write the copy to"), kit.NewField("Copy to restore")
 	b.from.Hint(filepath.Join(home(), "gym.windlass"))
-	b.body = page("Backups", kit.Scroll(kit.Column(look.Gap4, b.backupCard(), b.checkCard(), b.restoreCard())))
+	b.body = page("Backups", scroll(kit.Column(look.Gap4, b.backupCard(), b.checkCard(), b.restoreCard())))
 	return b
 }
 

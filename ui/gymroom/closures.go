@@ -30,7 +30,7 @@ func newClosures(t *timetable) *closures {
 	c := &closures{of: t}
 	c.moves = c.newMoves()
 	c.list = newShelf([]kit.ListColumn{
-		{Title: "Closed for", Width: 104, Grow: 1}, {Title: "Days", Width: 140},
+		{Title: "Closed for", Width: 104, Grow: 1}, {Title: "Days", Width: 124},
 	}, kit.Rows{Len: func() int { return len(c.rows) }, Cell: c.cell})
 	c.list.list.Empty = "No closed days. Add holidays here, and the plans make room for them."
 	c.list.list.OnFocus = func() { t.days = true }
@@ -54,7 +54,7 @@ func newClosures(t *timetable) *closures {
 	list := kit.NewCard("Closed days", kit.Fill(c.list.list),
 		kit.NewButton("", c.list.list.Focus).Key("D").Plain().Tip("Go to the closed days"))
 	form := kit.NewCard("", kit.Column(look.Gap1, name, kit.Equal(look.Gap3, from, until)))
-	c.body = kit.Row(look.Gap4, kit.Full(kit.Wide(316, list)), kit.Fill(kit.NewCard("What they move", kit.Fill(c.moves))), kit.Full(kit.Wide(formWidth, form)))
+	c.body = kit.Row(look.Gap4, kit.Full(kit.Wide(276, list)), kit.Fill(kit.NewCard("What they move", kit.Fill(c.moves), level())), kit.Full(kit.Wide(formWidth, form)))
 	return c
 }
 

@@ -41,6 +41,7 @@ var sections = []struct {
 	{"Bars and plates", "F4", newEquipment},
 	{"Implements", "F5", newImplements},
 	{"Climbs", "F6", newClimbs},
+	{"Catalogue", "F7", newCatalogue},
 	{"Backups", "F8", newBackups},
 }
 
@@ -122,6 +123,13 @@ func page(title string, body fyne.CanvasObject, actions ...fyne.CanvasObject) fy
 	top := kit.Row(look.Gap2, append([]fyne.CanvasObject{kit.NewTitle(title), kit.Fill()}, actions...)...)
 	return kit.Column(look.Gap4, kit.Tall(look.ControlHeight, top), kit.Fill(body))
 }
+
+// scroll leaves room for the outlines of what is scrolled, which would be cut off.
+func scroll(o fyne.CanvasObject) fyne.CanvasObject { return kit.Scroll(kit.Pad(look.Gap1, o)) }
+
+// level is a stand-in for a button in the title of a card beside cards with one,
+// so that their titles stand on one line.
+func level() fyne.CanvasObject { return kit.Tall(look.ControlHeight, kit.Fill()) }
 
 // saved says that a change was kept, and offers to take it back; an error it
 // hands on for its field.

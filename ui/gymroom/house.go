@@ -39,7 +39,7 @@ func newHouse(g *Gym) section {
 	h := &house{Gym: g}
 	left := kit.Column(look.Gap4, h.identity(), h.screens())
 	right := kit.Column(look.Gap4, h.loads(), h.noise())
-	h.body = page("The gym", kit.Scroll(kit.Equal(look.Gap4, left, right)))
+	h.body = page("The gym", scroll(kit.Equal(look.Gap4, left, right)))
 	return h
 }
 

@@ -34,7 +34,7 @@ func newImplements(g *Gym) section {
 	s.list.list.Empty = "No implement yet. Add the first with Ctrl+N."
 	masses := s.list.line("Masses", func() string { return desk.MassesText(s.own().Masses, s.own().Unit) }, s.keepMasses)
 	masses.Lines(4)
-	masses.SetNote("With commas between, as in 8, 12, 16; empty for what is not lifted.")
+	masses.SetNote("Commas between them; empty for what is not lifted.")
 	s.unit = kit.NewSegmented([]string{"Kilograms", "Pounds"}, 0, s.keepUnit)
 	s.list.other = s.rest
 	s.card = kit.NewCard("Implement", kit.Column(look.Gap2, labelled("Written in", s.unit, ""), masses, s.use))
@@ -60,9 +60,9 @@ func (s *implements) cell(row, column int) kit.Cell {
 		return kit.Cell{Text: plain(own.Kind), Bold: true}
 	case 1:
 		if len(own.Masses) == 0 {
-			return kit.Cell{Text: "not lifted", Tone: look.Muted}
+			return kit.Cell{Text: own.Range(), Tone: look.Muted}
 		}
-		return kit.Cell{Text: desk.MassesText(own.Masses, own.Unit) + " " + string(own.Unit)}
+		return kit.Cell{Text: own.Range()}
 	}
 	return kit.Cell{Text: strconv.Itoa(own.Movements), Tone: look.Muted}
 }

@@ -25,7 +25,7 @@ func TestImplementsAreKeptWithTheirMasses(t *testing.T) {
 	uitest.Fill(t, h.On, "Masses", "30, 20, 45 lb")
 	h.Press(t, "I")
 	assert.Equal(t, []mass.Mass{20 * mass.Kilogram, 45 * mass.Pound, 30 * mass.Kilogram}, h.Desk().Book().Equipment.Implement("anchor-chain"))
-	uitest.See(t, h.On, "20, 45 lb, 30 kg", "No movement in sight is done with it")
+	uitest.See(t, h.On, "3 from 20 to 30 kg", "No movement in sight is done with it")
 	uitest.Key(t, h.On, fyne.KeyDelete)
 	assert.False(t, h.Desk().Book().Equipment.Owns("anchor-chain"))
 	for range h.Desk().Implements() {

@@ -65,7 +65,7 @@ func TestClosedDaysAreKeptWithWhatTheyMove(t *testing.T) {
 	uitest.See(t, h.On, "the last day 2026-05-20 is before the first")
 	uitest.Fill(t, h.On, "Last day", "2026-05-26")
 	uitest.Key(t, h.On, fyne.KeyReturn)
-	uitest.See(t, h.On, "Harbour day", "25 May – 26 May", "no place", "Sat 30 May")
+	uitest.See(t, h.On, "Harbour day", "25–26 May", "no place", "Sat 30 May")
 	picture(t, h, "timetable-closed")
 	require.Len(t, h.Desk().Closed(), before+1)
 	h.Press(t, "D")

@@ -93,6 +93,12 @@ func (f *Field) Hint(text string) *Field {
 	return f
 }
 
+// Called names a field without a label, for whoever cannot see what is beside it.
+func (f *Field) Called(name string) *Field {
+	f.name = name
+	return f
+}
+
 // Least sets the least width in units.
 func (f *Field) Least(width float32) *Field {
 	f.least = width
@@ -173,6 +179,9 @@ func (f *Field) Able(yes bool) {
 	shown(f.entry, yes)
 	f.Refresh()
 }
+
+// Open reports whether the field can be written in.
+func (f *Field) Open() bool { return f.entry.Visible() }
 
 // MouseIn implements desktop.Hoverable: a fault that is cut short is told whole.
 func (f *Field) MouseIn(*desktop.MouseEvent) { showTip(f.entry, f.fault) }
