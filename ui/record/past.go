@@ -57,10 +57,10 @@ func newPast(l *lifts) *past {
 func (p *past) turn(logged bool) {
 	p.logged = logged
 	p.stage.Objects = []fyne.CanvasObject{p.chart}
-	p.which.SetLabel("Show the history")
+	p.which.SetLabel("History")
 	if logged {
 		p.stage.Objects = []fyne.CanvasObject{kit.NewPanel(kit.Fill(p.list))}
-		p.which.SetLabel("Show the trend")
+		p.which.SetLabel("Trend")
 	}
 	p.remove.Hidden, p.legend.(*fyne.Container).Hidden, p.note.Hidden = !logged, logged, logged
 	p.offer()
