@@ -14,6 +14,7 @@ import (
 
 	"windlass/internal/desk"
 	"windlass/internal/gym"
+	"windlass/ui/gymroom"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 	"windlass/ui/room"
@@ -24,10 +25,11 @@ var Size = fyne.NewSize(1440, 900)
 
 // Options are what the program hands to its window.
 type Options struct {
-	Speed float64 // of the desk's clock against the real one; 0 is 1
-	Wall  func()  // opens, fills or closes the wall window; nil where there is none
-	Look  func()  // draws every window in the look that the settings ask for
-	Front string  // the room to begin in; empty is the first
+	Speed  float64        // of the desk's clock against the real one; 0 is 1
+	Wall   func()         // opens, fills or closes the wall window; nil where there is none
+	Look   func()         // draws every window in the look that the settings ask for
+	Front  string         // the room to begin in; empty is the first
+	Keeper gymroom.Keeper // of the gym's file; nil where the window has none
 }
 
 // Window is the console's main window.
@@ -36,6 +38,7 @@ type Window struct {
 	window fyne.Window
 	wall   func()
 	look   func()
+	keeper gymroom.Keeper
 	speed  float64
 	names  []string
 	rooms  []room.Room
@@ -48,7 +51,7 @@ type Window struct {
 
 // NewWindow fills a window with the console. It must be called on Fyne's thread.
 func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
-	w := &Window{desk: d, window: in, wall: o.Wall, look: o.Look, speed: o.Speed, stage: container.NewStack()}
+	w := &Window{desk: d, window: in, wall: o.Wall, look: o.Look, keeper: o.Keeper, speed: o.Speed, stage: container.NewStack()}
 	if w.speed == 0 {
 		w.speed = 1
 	}
@@ -133,6 +136,10 @@ func (w *Window) Desk() *desk.Desk { return w.desk }
 
 // Window implements room.Host.
 func (w *Window) Window() fyne.Window { return w.window }
+
+// Keeper returns what copies and checks the gym's file; nil where the window has
+// no file of its own. The Gym room asks for it.
+func (w *Window) Keeper() gymroom.Keeper { return w.keeper }
 
 // Wall implements room.Host.
 func (w *Window) Wall() {

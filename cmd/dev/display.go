@@ -13,7 +13,7 @@ import (
 )
 
 // screen is one full-HD monitor: the desk fits in it, the wall fills it.
-const screen = "1920x1080x24"
+const screen = "3520x1300x24"
 
 // A display is a virtual screen with a window manager on it.
 type display struct {

@@ -1,0 +1,155 @@
+package main
+
+import (
+	"context"
+	"crypto/rand"
+	"os"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/app"
+
+	"windlass/internal/desk"
+	"windlass/internal/store"
+	"windlass/ui"
+	"windlass/ui/look"
+)
+
+// console is a desk with its file and its windows.
+type console struct {
+	options options
+	app     fyne.App
+	window  fyne.Window
+	file    *store.File
+	release func()
+	wall    *wallProcess
+	main    *ui.Window
+	stop    context.CancelFunc
+}
+
+func runDesk(o options) error {
+	c := &console{options: o, app: newApp()}
+	c.window = c.app.NewWindow("Windlass")
+	c.window.Resize(ui.Size)
+	c.app.Lifecycle().SetOnStopped(c.close)
+	if o.demo || exists(o.db) {
+		if err := c.open(); err != nil {
+			return err
+		}
+	} else {
+		c.window.SetContent(ui.FirstRun(c.window, c.begin))
+	}
+	c.window.ShowAndRun()
+	return nil
+}
+
+// newApp returns Fyne's application in our own look. Fyne complains on the
+// terminal about a locale without a language, so it gets one.
+func newApp() fyne.App {
+	if l := os.Getenv("LANG"); l == "" || l == "C" || l == "C.UTF-8" || l == "POSIX" {
+		_ = os.Setenv("LANG", "en_GB.UTF-8")
+	}
+	a := app.NewWithID("org.windlass.console")
+	a.Settings().SetTheme(look.New(look.Dark()))
+	return a
+}
+
+// begin opens the console after the first run's choice. demoGym makes the demo
+// gym, otherwise an empty one under the given name.
+func (c *console) begin(choice ui.First) error {
+	c.options.demo = choice.Demo
+	if !choice.Demo {
+		if err := createEmpty(context.Background(), c.options, choice.Name); err != nil {
+			return err
+		}
+	}
+	if err := c.open(); err != nil {
+		return err
+	}
+	if choice.Roster {
+		c.main.Open("Roster", "")
+	}
+	return nil
+}
+
+// open claims the file, reads it and fills the window.
+func (c *console) open() error {
+	release, err := store.Claim(c.options.db)
+	if err != nil {
+		return err
+	}
+	d, file, err := openDesk(c.options)
+	if err != nil {
+		release()
+		return err
+	}
+	c.release, c.file = release, file
+	c.show(d)
+	return nil
+}
+
+// openDesk reads the gym's file, and makes the demo gym first where it was asked
+// for and there is none.
+func openDesk(o options) (*desk.Desk, *store.File, error) {
+	ctx := context.Background()
+	if o.demo && !exists(o.db) {
+		if err := createDemo(ctx, o); err != nil {
+			return nil, nil, err
+		}
+	}
+	file, err := store.Open(ctx, o.db)
+	if err != nil {
+		return nil, nil, err
+	}
+	d, err := desk.Open(ctx, file, o.pace.now, rand.Reader)
+	if err != nil {
+		_ = file.Close()
+		return nil, nil, err
+	}
+	return d, file, nil
+}
+
+func (c *console) show(d *desk.Desk) {
+	c.relook(d.Settings().Dark && !c.options.light)
+	c.wall = newWallProcess(c.options)
+	c.main = ui.NewWindow(c.window, d, ui.Options{
+		Speed:  c.options.pace.speed,
+		Wall:   func() { c.main.Fail(c.wall.next()) },
+		Look:   func() { c.relook(d.Settings().Dark) },
+		Keeper: keeper{c},
+	})
+	ctx, stop := context.WithCancel(context.Background())
+	c.stop = stop
+	go c.main.Run(ctx)
+	go c.listen(ctx)
+}
+
+// relook draws every window in the dark or the light look.
+func (c *console) relook(dark bool) {
+	palette := look.Light()
+	if dark {
+		palette = look.Dark()
+	}
+	c.app.Settings().SetTheme(look.New(palette))
+}
+
+// close stops the ticker before the file: a tick must not find it closed.
+func (c *console) close() {
+	if c.stop != nil {
+		c.stop()
+	}
+	if c.file != nil {
+		_ = c.file.Close()
+	}
+	if c.release != nil {
+		c.release()
+	}
+}
+
+// listen lets the class's clock be heard. Without a device it is silent, and the
+// coach is told once.
+func (c *console) listen(ctx context.Context) {
+	say := func(sentence string) { fyne.Do(func() { c.main.Say(sentence, false) }) }
+	if err := hear(ctx, c.options, say); err != nil {
+		fyne.Do(func() { c.main.Fail(err) })
+	}
+}

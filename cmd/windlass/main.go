@@ -1,0 +1,39 @@
+// Command windlass is the console of a gym's head strength coach: a window at
+// the desk and, as a process of its own, one on the wall.
+//
+// It wires what the packages offer: where the file lies, the real clock, a
+// single desk for each file, and what is left behind after a crash.
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"os"
+)
+
+func main() {
+	o, err := parseOptions(os.Args[1:], os.Stderr)
+	if errors.Is(err, flag.ErrHelp) {
+		return
+	}
+	if err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(2)
+	}
+	if err := run(o); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
+func run(o options) error {
+	keepCrash(o.db)
+	switch {
+	case o.wall:
+		return runWall(o)
+	case o.tour != "":
+		return runTour(o)
+	}
+	return runDesk(o)
+}

@@ -1,0 +1,60 @@
+package main
+
+import (
+	"strings"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+)
+
+// keyGap lets the window draw between two keys, as a fast typist does.
+const keyGap = 60 * time.Millisecond
+
+// press presses keys one after the other, each written as the coach reads it.
+func (t *tour) press(keys ...string) {
+	for _, key := range keys {
+		onThread(func() bool { t.key(key); return true })
+		time.Sleep(keyGap)
+	}
+}
+
+// key gives one key to what has the keyboard, as the driver does.
+func (t *tour) key(name string) {
+	canvas := t.window.Canvas()
+	focused := canvas.Focused()
+	if rest, ok := strings.CutPrefix(name, "Ctrl+"); ok {
+		shortcut := &desktop.CustomShortcut{KeyName: fyne.KeyName(rest), Modifier: fyne.KeyModifierControl}
+		if s, ok := focused.(fyne.Shortcutable); ok {
+			s.TypedShortcut(shortcut)
+		} else if s, ok := canvas.(fyne.Shortcutable); ok {
+			s.TypedShortcut(shortcut)
+		}
+		return
+	}
+	event := &fyne.KeyEvent{Name: fyne.KeyName(name)}
+	switch {
+	case name == "Tab":
+		canvas.FocusNext()
+	case focused != nil:
+		focused.TypedKey(event)
+	case canvas.OnTypedKey() != nil:
+		canvas.OnTypedKey()(event)
+	}
+}
+
+// write types a text into what has the keyboard.
+func (t *tour) write(text string) {
+	for _, r := range text {
+		onThread(func() bool {
+			canvas := t.window.Canvas()
+			if focused := canvas.Focused(); focused != nil {
+				focused.TypedRune(r)
+			} else if typed := canvas.OnTypedRune(); typed != nil {
+				typed(r)
+			}
+			return true
+		})
+	}
+	time.Sleep(keyGap)
+}

@@ -1,0 +1,159 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"sync/atomic"
+	"time"
+
+	"fyne.io/fyne/v2"
+
+	"windlass/internal/gym"
+	"windlass/ui/look"
+	"windlass/ui/wall"
+)
+
+// wallTitle is the title of the wall's window.
+const wallTitle = "Windlass wall"
+
+// wallPoll is how often the wall asks whether the file has changed.
+const wallPoll = 100 * time.Millisecond
+
+// wallWindow is the process on the wall: its window, and the file it follows.
+type wallWindow struct {
+	options options
+	app     fyne.App
+	window  fyne.Window
+	view    *wall.View
+	place   *placing
+	class   atomic.Pointer[gym.Class] // as the file said it last
+}
+
+// runWall shows the wall until its window is closed or the desk asks for that.
+// The desk may hang or die: nothing but the file passes between the two.
+func runWall(o options) error {
+	mail, err := listenForDesk(o.db)
+	if err != nil {
+		return err
+	}
+	defer mail.Close()
+	file, err := follow(context.Background(), o.db)
+	if err != nil {
+		return fmt.Errorf("show the wall: %w", err)
+	}
+	w := &wallWindow{options: o, app: newApp(), view: wall.New()}
+	w.window = w.app.NewWindow(wallTitle)
+	w.window.SetPadded(false)
+	w.window.SetContent(w.view.Content())
+	size, millimetres := o.wallSize()
+	w.window.Resize(size)
+	w.view.SetHeight(millimetres)
+	w.place = newPlacing(w.window, w.view)
+	w.window.Canvas().SetOnTypedKey(w.typed)
+	ctx, stop := context.WithCancel(context.Background())
+	done := make(chan struct{})
+	w.app.Lifecycle().SetOnStarted(func() {
+		w.app.Driver().SetDisableScreenBlanking(true)
+		go func() { defer close(done); w.run(ctx, file) }()
+		go serve(mail, map[string]func(){
+			askNext:  func() { fyne.Do(w.next) },
+			askClose: func() { fyne.Do(w.app.Quit) },
+		})
+		if !o.plain() {
+			go w.place.run(ctx)
+		}
+	})
+	w.window.ShowAndRun()
+	stop()
+	<-done
+	return nil
+}
+
+// typed is the wall's own keyboard: full screen with one key.
+func (w *wallWindow) typed(key *fyne.KeyEvent) {
+	switch key.Name {
+	case fyne.KeyF, fyne.KeyF11, fyne.KeySpace:
+		w.place.toggle()
+	case fyne.KeyEscape:
+		w.place.leave()
+	}
+}
+
+// next fills the screen, and closes a wall that fills it.
+func (w *wallWindow) next() {
+	if w.place.full() {
+		w.app.Quit()
+		return
+	}
+	w.place.toggle()
+}
+
+// run draws every change of the file and every second of its clock.
+func (w *wallWindow) run(ctx context.Context, file *follower) {
+	defer file.close()
+	var reader wall.Reader
+	for ctx.Err() == nil {
+		book, changed, err := file.look(ctx)
+		if changed {
+			state := reader.Read(book)
+			w.keep(state)
+			fyne.Do(func() { w.show(state) })
+		}
+		notice := ""
+		if err != nil {
+			notice = "The gym's file cannot be read; the clock goes on from what it said last."
+		}
+		fyne.Do(func() { w.tick(notice) })
+		select {
+		case <-ctx.Done():
+		case <-time.After(w.untilNext()):
+		}
+	}
+}
+
+func (w *wallWindow) keep(s wall.State) {
+	if !s.Live {
+		w.class.Store(nil)
+		return
+	}
+	w.class.Store(&s.Board.Class)
+}
+
+// untilNext is the time to the next look at the file or, when it is nearer, to
+// the next second of the clock that runs.
+func (w *wallWindow) untilNext() time.Duration {
+	now := w.options.pace.now()
+	left := time.Second - time.Duration(now.Nanosecond())
+	if c := w.class.Load(); c != nil {
+		switch {
+		case c.Workout.Running:
+			left = time.Second - c.Workout.Elapsed(now)%time.Second
+		case c.Clock.Running:
+			left = time.Second - c.Clock.Elapsed(now)%time.Second
+		}
+	}
+	if speed := w.options.pace.speed; speed > 0 {
+		left = time.Duration(float64(left) / speed)
+	}
+	return min(wallPoll, max(left, 33*time.Millisecond))
+}
+
+// show draws what the file says, in the look that the gym has chosen.
+func (w *wallWindow) show(s wall.State) {
+	palette := look.Dark()
+	if w.options.light || !s.Book.Settings.Dark {
+		palette = look.Light()
+	}
+	if look.Current() != palette {
+		w.app.Settings().SetTheme(look.New(palette))
+	}
+	w.view.Show(s, w.options.pace.now())
+}
+
+func (w *wallWindow) tick(notice string) {
+	if notice == "" {
+		notice = w.place.notice
+	}
+	w.view.Notice(notice)
+	w.view.Tick(w.options.pace.now())
+}
