@@ -12,7 +12,7 @@ import (
 	"time"
 )
 
-// screen is one full-HD monitor: the desk fits in it, the wall fills it.
+// screen has room for the desk and a full-HD wall side by side.
 const screen = "3520x1300x24"
 
 // A display is a virtual screen with a window manager on it.
