@@ -110,12 +110,20 @@ func (n *Names[K]) Keys(name string) []K {
 	return n.others[folded]
 }
 
+// few is how many names are all told when none is near.
+const few = 12
+
 func (n *Names[K]) suggest(name string) string {
 	near := Nearest(name, n.nearest, 3)
-	if len(near) == 0 {
-		return "; check how it is spelt"
+	switch {
+	case len(n.nearest) == 0:
+		return "; there is no " + n.noun + " yet"
+	case len(near) > 0:
+		return "; nearest: " + strings.Join(near, ", ")
+	case len(n.nearest) <= few:
+		return "; there are " + strings.Join(n.nearest, ", ")
 	}
-	return "; nearest: " + strings.Join(near, ", ")
+	return "; check how it is spelt"
 }
 
 func list[K ~string](keys []K) string {
@@ -137,7 +145,9 @@ var typographic = strings.NewReplacer("’", "'", "‘", "'", "ʼ", "'", "‐", 
 // Nearest returns up to most of the names that are near to one, the nearest
 // first: those that begin with it or have a word that does, and those within a
 // few slips of the pen, which are one for every three letters and at least two.
-// A slip is a letter too many, missing, wrong, or changed with its neighbour.
+// A slip is a letter too many, missing, wrong, or changed with its neighbour. A
+// single word is also held against each word of a name, and the words of a name
+// may be turned round, as in "Ash, Ann".
 func Nearest(name string, among []string, most int) []string {
 	want := FoldName(name)
 	if want == "" {
@@ -164,13 +174,28 @@ func Nearest(name string, among []string, most int) []string {
 	return out
 }
 
-// slipsBetween counts a beginning of the name, or of a word in it, as one slip.
+// slipsBetween counts a beginning of the name, or of a word in it, as one slip,
+// and words left out or turned round as one more.
 func slipsBetween(want, name string, allowed int) int {
 	if strings.HasPrefix(name, want) || strings.Contains(name, " "+want) {
 		return min(1, len(name)-len(want))
 	}
-	return slips([]rune(want), []rune(name), allowed)
+	best := slips([]rune(want), []rune(name), allowed)
+	if last, first, turned := strings.Cut(want, ", "); turned {
+		return min(best, 1+slips([]rune(first+" "+last), []rune(name), allowed))
+	}
+	if strings.Contains(want, " ") || len(want) < shortWord {
+		return best
+	}
+	for word := range strings.FieldsSeq(name) {
+		best = min(best, 1+slips([]rune(want), []rune(word), allowed))
+	}
+	return best
 }
+
+// shortWord is how many letters a word must have for a slip in it to say
+// anything: with two of three letters wrong it could be any.
+const shortWord = 4
 
 // slips is the restricted Damerau–Levenshtein distance, row by row; it gives up
 // with allowed+1 as soon as no way through a row stays within allowed.

@@ -37,6 +37,14 @@ func TestAthleteNames(t *testing.T) {
 	require.ErrorIs(t, err, ErrUnknownName)
 	assert.EqualError(t, err, `find athlete "Anne Ash": nothing has that name; nearest: Ann Ash`)
 	_, err = n.Find("Zebedee Quill")
+	assert.EqualError(t, err, `find athlete "Zebedee Quill": nothing has that name; there are Ann Ash, Ben Birch, ben  birch, Éva O'Daly, Ben Beech`)
+	_, err = AthleteNames(nil).Find("Ann Ash")
+	assert.EqualError(t, err, `find athlete "Ann Ash": nothing has that name; there is no athlete yet`)
+	many := make([]Athlete, few+1)
+	for i := range many {
+		many[i] = Athlete{ID: ID(rune('a' + i)), Name: "Ann Ash"}
+	}
+	_, err = AthleteNames(many).Find("Zebedee Quill")
 	assert.EqualError(t, err, `find athlete "Zebedee Quill": nothing has that name; check how it is spelt`)
 	_, err = n.Find(" ")
 	assert.ErrorIs(t, err, ErrUnknownName)
@@ -85,7 +93,10 @@ func TestNearest(t *testing.T) {
 		{"ben brich", []string{"Ben Birch", "Bea Birch"}},
 		{"birch", []string{"Ben Birch", "Bea Birch"}}, // a word of it
 		{"cl", []string{"Cleo Cedar"}},                // its beginning
+		{"birhc", []string{"Ben Birch", "Bea Birch"}}, // a slip in a word of it
+		{"Cedar, Cleo", []string{"Cleo Cedar"}},       // turned round
 		{"Xaver Yew", nil},
+		{"xyz", nil}, // a short word is near to too many
 		{"", nil},
 	} {
 		got := Nearest(c.name, names, 2)
