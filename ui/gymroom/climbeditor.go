@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"windlass/internal/desk"
 	"windlass/internal/gym"
@@ -26,6 +27,7 @@ type climbEditor struct {
 	faults  *kit.Prose
 	rows    []*rungRow
 	table   *fyne.Container
+	scroll  *container.Scroll
 	save    *kit.Button
 	discard *kit.Button
 	filling bool // the editor writes, not the coach
@@ -46,11 +48,12 @@ func newClimbEditor(c *climbs) *climbEditor {
 	e.save = kit.NewButton("Save", c.save).Key("Ctrl+S").Primary()
 	e.discard = kit.NewButton("Discard", c.discard).Tip("Forgets what is not saved.")
 	e.strip.OnChosen = e.focus
+	e.scroll = kit.Scroll(kit.Pad(look.Gap1, e.table))
 	head := kit.Row(look.Gap3, kit.Fill(kit.Equal(look.Gap3, e.name, e.heavy, e.ceiling)), e.strict)
 	rungs := kit.Row(look.Gap2, kit.Fill(kit.NewCaption("Times as 02:30. Reps, or day for the day's own.").Shrinks(100)),
 		kit.NewButton("Add a rung", e.insert).Key("Ctrl+R").Plain(), kit.NewButton("Take out", e.remove).Key("Ctrl+T").Plain())
 	e.card = kit.NewCard("Climb", kit.Fill(kit.Column(look.Gap2,
-		head, kit.Tall(112, e.strip), kit.Tall(2*look.Gap5, e.faults), rungs, rungHeads(), kit.Fill(kit.Scroll(e.table)))),
+		head, kit.Tall(112, e.strip), kit.Tall(2*look.Gap5, e.faults), rungs, rungHeads(), kit.Fill(e.scroll))),
 		e.discard, e.save)
 	return e
 }
@@ -174,7 +177,18 @@ func (e *climbEditor) present() int {
 }
 
 // focus gives the keyboard to a rung's line.
-func (e *climbEditor) focus(rung int) { e.rows[rung].until.Focus() }
+func (e *climbEditor) focus(rung int) {
+	e.rows[rung].until.Focus()
+	e.reveal(rung)
+}
+
+// reveal scrolls as little as brings a rung's line into sight.
+func (e *climbEditor) reveal(rung int) {
+	line := e.rows[rung].line
+	top, sight := line.Position().Y, e.scroll.Size().Height
+	bottom := top + line.MinSize().Height + 2*look.Gap1 // with the margin around the table
+	e.scroll.ScrollToOffset(fyne.NewPos(0, max(0, min(max(e.scroll.Offset.Y, bottom-sight), top))))
+}
 
 // stripOf is a climb as the strip draws it.
 func stripOf(plan gym.ClimbPlan) []kit.Rung {

@@ -53,6 +53,20 @@ func TestAClimbIsWrittenJudgedAndSaved(t *testing.T) {
 	uitest.See(t, h.On, "Eighteen", "Classes that are open keep")
 }
 
+func TestTheKeyboardBringsEveryRungIntoSight(t *testing.T) {
+	h := open(t, "Climbs")
+	h.Press(t, "C")
+	uitest.Key(t, h.On, fyne.KeyEnd) // 25 minutes, 12 rungs
+	assert.NotContains(t, uitest.Read(h.On), "11")
+	uitest.Fill(t, h.On, "Rung 1 percent", "36")
+	for range 11 {
+		uitest.Key(t, h.On, fyne.KeyDown)
+	}
+	assert.Contains(t, uitest.Read(h.On), "11")
+	uitest.Type(t, h.On, "x")
+	uitest.See(t, h.On, "In rung 12 the percentage")
+}
+
 func TestAClimbIsCopiedExportedImportedAndRemoved(t *testing.T) {
 	h := open(t, "Climbs")
 	before := len(h.Desk().Climbs())

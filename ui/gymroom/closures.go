@@ -30,7 +30,7 @@ func newClosures(t *timetable) *closures {
 	c := &closures{of: t}
 	c.moves = c.newMoves()
 	c.list = newShelf([]kit.ListColumn{
-		{Title: "Closed for", Width: 104, Grow: 1}, {Title: "Days", Width: 124},
+		{Title: "Closed for", Width: 104, Grow: 1}, {Title: "Days", Width: 116},
 	}, kit.Rows{Len: func() int { return len(c.rows) }, Cell: c.cell})
 	c.list.list.Empty = "No closed days. Add holidays here, and the plans make room for them."
 	c.list.list.OnFocus = func() { t.days = true }
@@ -54,7 +54,7 @@ func newClosures(t *timetable) *closures {
 	list := kit.NewCard("Closed days", kit.Fill(c.list.list),
 		kit.NewButton("", c.list.list.Focus).Key("D").Plain().Tip("Go to the closed days"))
 	form := kit.NewCard("", kit.Column(look.Gap1, name, kit.Equal(look.Gap3, from, until)))
-	c.body = kit.Row(look.Gap4, kit.Full(kit.Wide(276, list)), kit.Fill(kit.NewCard("What they move", kit.Fill(c.moves), level())), kit.Full(kit.Wide(formWidth, form)))
+	c.body = kit.Row(look.Gap4, kit.Full(kit.Wide(292, list)), kit.Fill(kit.NewCard("What they move", kit.Fill(c.moves), level())), kit.Full(kit.Wide(formWidth, form)))
 	return c
 }
 
@@ -88,7 +88,7 @@ func (c *closures) cell(row, column int) kit.Cell {
 // move.
 func (c *closures) newMoves() *kit.DataList {
 	list := kit.NewDataList([]kit.ListColumn{
-		{Title: "Training day", Width: 80, Grow: 1}, {Title: "Track", Width: 108}, {Title: "Goes to", Width: 100},
+		{Title: "Training day", Width: 80, Grow: 1}, {Title: "Track", Width: 104}, {Title: "Goes to", Width: 96},
 	}, kit.Rows{Len: func() int { return len(c.told()) }, Cell: c.move})
 	list.Empty = "No training day."
 	return list

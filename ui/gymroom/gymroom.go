@@ -91,8 +91,15 @@ func (g *Gym) show(i int) {
 // Content implements room.Room.
 func (g *Gym) Content() fyne.CanvasObject { return g.content }
 
+// shows is what the sections read.
+const shows = desk.AboutSettings | desk.AboutEquipment | desk.AboutCatalogue | desk.AboutRoster | desk.AboutPlan
+
 // Refresh implements room.Room.
-func (g *Gym) Refresh(desk.Topic) { g.pages[g.front].refresh() }
+func (g *Gym) Refresh(about desk.Topic) {
+	if about&shows != 0 {
+		g.pages[g.front].refresh()
+	}
+}
 
 // Show implements room.Room.
 func (g *Gym) Show(gym.ID) {}

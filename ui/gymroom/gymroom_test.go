@@ -2,6 +2,7 @@ package gymroom_test
 
 import (
 	"flag"
+	"fmt"
 	"path/filepath"
 	"testing"
 
@@ -33,6 +34,28 @@ func picture(t *testing.T, h *uitest.Host, name string) {
 	assert.Empty(t, uitest.Overflows(h.On), name)
 	if *pictures != "" {
 		uitest.Snapshot(t, h.On, filepath.Join(*pictures, name+".png"))
+	}
+}
+
+// The room at a window of 1440 × 900 and of 1920 × 1080: every section is reached
+// by its key, and no text is cut off.
+func TestEverySectionFitsTheWindow(t *testing.T) {
+	d, _ := uitest.DemoDesk(t)
+	for size, p := range map[fyne.Size]look.Palette{
+		fyne.NewSize(1240, 840): look.Dark(), fyne.NewSize(1720, 1020): look.Light(),
+	} {
+		h := uitest.Stage(t, d, p, size, gymroom.New)
+		for key, says := range map[string]string{
+			"F2": "The week begins on", "F3": "Closed days", "F4": "What can be loaded on", "F5": "Masses",
+			"F6": "Heavy line", "F7": "Show hidden ones", "F8": "cannot make backups",
+		} {
+			uitest.Key(t, h.On, fyne.KeyName(key))
+			uitest.See(t, h.On, says)
+			picture(t, h, fmt.Sprintf("%s-%g", key, size.Width))
+			least := h.Room.Content().MinSize()
+			assert.LessOrEqual(t, least.Width, size.Width, key)
+			assert.LessOrEqual(t, least.Height, size.Height, key)
+		}
 	}
 }
 

@@ -37,8 +37,8 @@ var (
 
 func newHouse(g *Gym) section {
 	h := &house{Gym: g}
-	left := kit.Column(look.Gap4, h.identity(), h.screens())
-	right := kit.Column(look.Gap4, h.loads(), h.noise())
+	left := kit.Column(look.Gap4, h.identity(), h.noise())
+	right := kit.Column(look.Gap4, h.loads(), h.screens())
 	h.body = page("The gym", scroll(kit.Equal(look.Gap4, left, right)))
 	return h
 }

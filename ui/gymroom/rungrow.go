@@ -29,7 +29,7 @@ var zones = []gym.Zone{gym.LightZone, gym.WorkingZone, gym.TopZone}
 
 // rungWidths are those of the number and of the four fields.
 const (
-	rungNumber float32 = 48
+	rungNumber float32 = 52
 	rungField  float32 = 88
 )
 
@@ -74,6 +74,7 @@ func (r *rungRow) field(name string, set func(*desk.RungDraft, string), same fun
 		}
 		if to >= 0 && to < len(r.of.draft.Rungs) {
 			same(r.of.rows[to]).Focus()
+			r.of.reveal(to)
 		}
 		return true
 	})
