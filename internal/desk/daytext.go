@@ -260,15 +260,15 @@ func (d *Desk) WithFormat(w gym.Workout, f gym.Format) gym.Workout {
 // usualAmount is a third of a usual bout of a movement, or nothing under a rep
 // list, which says it.
 func (d *Desk) usualAmount(w gym.Workout, key gym.MovementKey) int {
-	if len(w.Reps) > 0 {
+	m, ok := d.Movement(key)
+	if len(w.Reps) > 0 || !ok {
 		return 0
 	}
-	m, _ := d.Movement(key)
 	return max(1, m.ReferenceReps/3)
 }
 
 // WithMovement returns a workout with one more movement, or with another in the
-// place of one.
+// place of one; no key at all is a minute of rest.
 func (d *Desk) WithMovement(w gym.Workout, at int, key gym.MovementKey) gym.Workout {
 	if w.Format == "" {
 		w = d.WithFormat(w, gym.ForTime)

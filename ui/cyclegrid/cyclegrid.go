@@ -69,6 +69,7 @@ func (r *Cycle) desk() *desk.Desk { return r.host.Desk() }
 func (r *Cycle) head() fyne.CanvasObject {
 	words := kit.Column(0, r.title, r.dates)
 	return kit.Tall(40, kit.Row(look.Gap3, kit.Fill(words), legend(), r.choose,
+		kit.NewButton("Goal", r.rename).Key("G").Tip("The cycle's name and goal, and its removal."),
 		kit.NewButton("New cycle", r.make).Key("N").Tip("Makes a cycle in four steps."),
 		kit.NewButton("Next cycle", r.next).Key("P").Tip("Starts another cycle with the plans of this one.")))
 }
@@ -194,9 +195,9 @@ func (r *Cycle) front() {
 }
 
 func datesOf(c gym.Cycle) string {
-	text := fmt.Sprintf("%d weeks, %s to %s", len(c.Weeks), c.Start.Long(), c.End().Long())
+	text := fmt.Sprintf("%d weeks, %s to %s.", len(c.Weeks), c.Start.Short(), c.End().Short())
 	if c.Goal != "" {
-		return c.Goal + ". " + text
+		text += " " + c.Goal + "."
 	}
 	return text
 }
@@ -264,6 +265,8 @@ func (r *Cycle) Keys() []room.Key {
 		{Press: "Ctrl+X", Does: "Cut the marked days", Do: r.cut},
 		{Press: "Ctrl+V", Does: "Paste days here", Do: r.paste},
 		{Press: "Delete", Does: "Make the marked days rest days", Do: r.clear},
+		{Press: "Shift+Down", Does: "Mark more days, with Shift and any arrow", Do: r.grid.Focus},
+		{Press: "Ctrl+Down", Does: "Move the day, with Ctrl and any arrow", Do: r.grid.Focus},
 		{Press: "R", Does: "Repeat the day through the weeks", Do: r.repeat},
 		{Press: "I", Does: "Insert a week here", Do: r.insertWeek},
 		{Press: "O", Does: "Take this week out", Do: r.removeWeek},
@@ -274,6 +277,7 @@ func (r *Cycle) Keys() []room.Key {
 		{Press: "C", Does: "Compose the conditioning", Do: r.side.compose},
 		{Press: "B", Does: "Show the day, or what breaks a rule", Do: r.side.flip},
 		{Press: "T", Does: "Go to today", Do: r.goToday},
+		{Press: "G", Does: "Write the cycle's name and goal, or remove it", Do: r.rename},
 		{Press: "N", Does: "Make a new cycle", Do: r.make},
 		{Press: "P", Does: "Start the next cycle from this one", Do: r.next},
 	}

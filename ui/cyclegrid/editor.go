@@ -184,6 +184,12 @@ func (e *editor) newInput(label string, take func(string) error) *input {
 	return i
 }
 
+// called names an input without a label and returns it.
+func (i *input) called(name string) *input {
+	i.field.Called(name)
+	return i
+}
+
 // hint shows an example and returns the input.
 func (i *input) hint(text string) *input {
 	i.field.Hint(text)

@@ -28,11 +28,13 @@ type itemRow struct {
 func newItemRow(w *workoutPart, at int) *itemRow {
 	r := &itemRow{workout: w, at: at, loads: map[gym.Standard]*input{}}
 	r.movement = kit.NewChoice("", nil, r.takeMovement).Hint("Add a movement").Least(120)
-	r.amount = w.editor.newInput("", r.takeAmount).least(72)
+	r.movement.Called(fmt.Sprintf("Movement %d", at+1))
+	r.amount = w.editor.newInput("", r.takeAmount).called(fmt.Sprintf("Movement %d, how much", at+1)).least(72)
 	r.drop = dropButton("Take the movement out", r.remove)
 	var cells []fyne.CanvasObject
 	for _, standard := range []gym.Standard{gym.StandardM, gym.StandardW} {
 		r.loads[standard] = w.editor.newInput("", r.takeLoads(standard)).hint("full/mid/light").least(80)
+		r.loads[standard].called(fmt.Sprintf("Movement %d, loads %s", at+1, standard))
 		cells = append(cells, kit.Fill(kit.Row(look.Gap1, kit.NewCaption(string(standard)), kit.Fill(r.loads[standard].field))))
 	}
 	r.second = kit.Row(look.Gap3, cells...)
@@ -42,10 +44,13 @@ func newItemRow(w *workoutPart, at int) *itemRow {
 
 func (r *itemRow) show(w gym.Workout, item gym.Item, options []kit.Option) {
 	r.movement.SetOptions(options)
-	r.movement.Set(string(item.Movement))
 	there := r.at < len(w.Items)
+	r.movement.Set(string(item.Movement))
+	if there && item.Movement == "" {
+		r.movement.Set(rest)
+	}
 	r.drop.Hidden = !there
-	r.amount.field.Hidden = !there || len(w.Reps) > 0
+	r.amount.field.Hidden = !there || len(w.Reps) > 0 || item.Movement == ""
 	r.amount.show("")
 	if item.Amount > 0 {
 		r.amount.show(fmt.Sprint(item.Amount))
@@ -60,6 +65,9 @@ func (r *itemRow) show(w gym.Workout, item gym.Item, options []kit.Option) {
 
 func (r *itemRow) takeMovement(o kit.Option) {
 	e := r.workout.editor
+	if o.Key == rest {
+		o.Key = ""
+	}
 	r.workout.keep(e.room.desk().WithMovement(e.draft().Workout, r.at, gym.MovementKey(o.Key)), o.Text+" is in the conditioning.")
 }
 

@@ -28,6 +28,7 @@ type mainPart struct {
 func newMainPart(e *editor) *mainPart {
 	m := &mainPart{editor: e}
 	m.lift = kit.NewChoice("", nil, m.takeLift).Hint("Choose the day's main lift").Least(150)
+	m.lift.Called("Main lift")
 	m.reps = kit.NewSegmented([]string{"–"}, 0, m.takeReps)
 	m.climb = kit.NewChoice("Climb", nil, m.takeClimb).Hint("The class's usual climb").Least(150)
 	m.scheme = e.newInput("Sets × reps at per cent of the 1RM", m.takeScheme).hint("3 x 3 at 75, 4 x 2 at 80")
@@ -143,6 +144,7 @@ type secondPart struct {
 func newSecondPart(e *editor) *secondPart {
 	s := &secondPart{editor: e, known: kit.NewCaption("").Shrinks(100)}
 	s.lift = kit.NewChoice("", nil, s.takeLift).Hint("Choose a second lift").Least(150)
+	s.lift.Called("Second lift")
 	s.sets = e.newInput("Sets", s.count(20, func(x *gym.SecondLift, n int) { x.Sets = n })).least(60)
 	s.reps = e.newInput("Reps", s.count(20, func(x *gym.SecondLift, n int) { x.Reps = n })).least(60)
 	s.percent = e.newInput("Per cent", s.takePercent).least(60)
@@ -168,7 +170,11 @@ func (s *secondPart) refresh() {
 	s.percent.show(fmt.Sprintf("%g", x.Percent))
 	s.ofRep.show(fmt.Sprint(x.OfReps))
 	s.loads = d.SecondLoadsOn(s.editor.at.Track, s.editor.at.Date(s.editor.room.view.Cycle), x)
-	s.known.SetText(desk.SecondSummary(s.loads))
+	text := desk.SecondSummary(s.loads)
+	if of, ok := d.Lift(x.OfLift); ok {
+		text = "Counted from " + of.Name + ". " + text
+	}
+	s.known.SetText(text)
 }
 
 func (s *secondPart) takeLift(o kit.Option) {

@@ -1,6 +1,7 @@
 package cyclegrid
 
 import (
+	"fmt"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -117,7 +118,8 @@ type lineRow struct {
 func newLineRow(l *lineList, at int) *lineRow {
 	r := &lineRow{list: l, at: at}
 	r.choice = kit.NewChoice("", nil, r.choose).Hint("Add an exercise").Least(120)
-	r.dose = l.editor.newInput("", r.takeDose).hint("2 × 10").least(118)
+	r.choice.Called(fmt.Sprintf("%s %d", l.name, at+1))
+	r.dose = l.editor.newInput("", r.takeDose).called(fmt.Sprintf("%s %d, how much", l.name, at+1)).hint("2 × 10").least(118)
 	r.drop = kit.NewButton("", r.remove).Mark(kit.Cross).Plain().Tip("Take " + l.name + " line out")
 	r.all = kit.Row(look.Gap1, kit.Fill(r.choice), r.dose.field, r.drop)
 	return r

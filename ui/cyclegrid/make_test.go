@@ -154,3 +154,24 @@ func TestTheConditioningIsComposedAndTaken(t *testing.T) {
 	assert.NoError(t, h.Desk().WorkoutFault(after))
 	uitest.See(t, h.On, "Fast athlete")
 }
+
+func TestTheWayToACycleLooksTheSame(t *testing.T) {
+	h := uitest.Stage(t, newGym(t), look.Light(), fyne.NewSize(960, 460), cyclegrid.New)
+	h.Press(t, "N")
+	uitest.Fill(t, h.On, "Name", "Quay spring")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	h.On.Canvas().Unfocus()
+	uitest.Golden(t, h.On, "tracks")
+}
+
+func TestNameGoalAndRemoval(t *testing.T) {
+	h := open(t, look.Dark())
+	h.Press(t, "G")
+	uitest.Fill(t, h.On, "Goal, in a few words", "Strong and whole")
+	uitest.Tap(t, h.On, "Keep")
+	uitest.See(t, h.On, "Strong and whole")
+	h.Press(t, "G")
+	uitest.Tap(t, h.On, "Remove the cycle")
+	uitest.See(t, h.On, "results exist for it")
+	assert.Len(t, h.Desk().Book().Cycles, 1)
+}

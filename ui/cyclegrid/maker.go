@@ -15,6 +15,17 @@ import (
 	"windlass/ui/room"
 )
 
+// steps of the way to a new cycle, as the coach reads them.
+var steps = []string{"1  Name and dates", "2  Tracks", "3  Waves", "4  Review"}
+
+// step is one step of the way: what it shows, what it does when it comes to the
+// front, and what keeps the coach from going on.
+type step struct {
+	all  fyne.CanvasObject
+	show func()
+	done func() bool
+}
+
 // maker leads to a new cycle in four steps: its name and dates, its tracks, their
 // waves, and a look at the whole with what breaks a rule.
 type maker struct {

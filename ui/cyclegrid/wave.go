@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"fyne.io/fyne/v2"
-
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
@@ -74,56 +72,4 @@ func (w *waveAsk) run() bool {
 	}
 	w.room.host.Say(fmt.Sprintf("The %s wave runs from week %d on.", strings.ToLower(waveNames[w.kind.Chosen()]), n), true)
 	return true
-}
-
-// next asks for the name and the first day of the cycle after this one.
-func (r *Cycle) next() {
-	if !r.ready() {
-		return
-	}
-	c := r.view.Cycle
-	name, start := kit.NewField("Name"), kit.NewField("First day")
-	name.SetText(r.desk().NextName(c.Name))
-	start.SetText(r.desk().NextStart(c.End()).String())
-	start.SetNote(r.desk().NextStart(c.End()).Long())
-	start.OnChange(func(text string) {
-		on, err := r.desk().ReadStart(text)
-		start.SetNote("")
-		if err == nil {
-			start.SetNote(on.Long())
-		}
-	})
-	kit.Ask(r.host.Window().Canvas(), kit.Question{
-		Title: "Start the next cycle from " + c.Name,
-		Text:  "It begins with the same weeks, tracks and plans, all of which you can change. Write its goal when you have made it.",
-		Body:  kit.Column(look.Gap2, name, start), Width: 560,
-		Actions: []kit.Action{{Label: "Start it", Do: func() bool { return r.startNext(name, start) }}},
-	})
-}
-
-func (r *Cycle) startNext(name, start *kit.Field) bool {
-	on, err := r.desk().ReadStart(start.Text())
-	if err != nil {
-		start.SetFault(kit.Sentence(err))
-		return false
-	}
-	c, err := r.desk().NextCycle(r.id, strings.TrimSpace(name.Text()), on)
-	if err != nil {
-		start.SetFault(kit.Sentence(err))
-		return false
-	}
-	r.take(c.ID)
-	r.host.Say(c.Name+" is made. Every day of it can be changed.", true)
-	return true
-}
-
-// steps of the way to a new cycle, as the coach reads them.
-var steps = []string{"1  Name and dates", "2  Tracks", "3  Waves", "4  Review"}
-
-// step is one step of the way: what it shows, what it does when it comes to the
-// front, and what keeps the coach from going on.
-type step struct {
-	all  fyne.CanvasObject
-	show func()
-	done func() bool
 }

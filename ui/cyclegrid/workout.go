@@ -48,6 +48,7 @@ type workoutPart struct {
 func newWorkoutPart(e *editor) *workoutPart {
 	w := &workoutPart{editor: e, inputs: map[desk.FieldKind]*input{}, box: kit.Column(look.Gap2), note: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	w.format = kit.NewChoice("", formats, w.takeFormat).Hint("No conditioning yet").Least(150)
+	w.format.Called("Format")
 	w.drop = dropButton("Take the conditioning out", func() { w.keep(gym.Workout{}, "The day has no conditioning now.") })
 	w.fields = kit.Equal(look.Gap2)
 	var columns []fyne.CanvasObject
@@ -107,7 +108,7 @@ func (w *workoutPart) input(k desk.FieldKind) *input {
 }
 
 func (w *workoutPart) drawItems(x gym.Workout) {
-	options := movementOptions(w.editor.room.desk())
+	options := movementOptions(w.editor.room.desk(), x.Format)
 	for len(w.items) < len(x.Items)+1 {
 		w.items = append(w.items, newItemRow(w, len(w.items)))
 	}
@@ -128,8 +129,14 @@ func (w *workoutPart) drawItems(x gym.Workout) {
 	w.tiers.Hidden = len(x.Items) == 0
 }
 
-func movementOptions(d *desk.Desk) []kit.Option {
+// rest is the option of a minute without a movement.
+const rest = "rest"
+
+func movementOptions(d *desk.Desk, f gym.Format) []kit.Option {
 	var options []kit.Option
+	if f == gym.EMOM {
+		options = append(options, kit.Option{Key: rest, Text: "Rest", Note: "a minute off"})
+	}
 	for _, m := range d.Book().Movements {
 		if !m.Hidden {
 			options = append(options, kit.Option{Key: string(m.Key), Text: m.Name, Note: string(m.Region)})
