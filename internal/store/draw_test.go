@@ -39,7 +39,7 @@ var drawnTypes = map[reflect.Type]*rapid.Generator[any]{
 	typeOf[gym.Measure]():     anyOf(gym.ByLoad, gym.ByReps, gym.ByDistance, gym.ByCalories, gym.ByTime, gym.ByHold),
 	typeOf[gym.Source]():      anyOf(gym.Tested, gym.Reported),
 	typeOf[gym.Outcome]():     anyOf(gym.Held, gym.Slowed, gym.Stopped),
-	typeOf[gym.Tier]():        anyOf(gym.Full, gym.Mid, gym.Light, gym.Below),
+	typeOf[gym.Tier]():        anyOf(gym.Full, gym.Mid, gym.Light),
 	typeOf[gym.Stage]():       anyOf(gym.SetUp, gym.Climbing, gym.Conditioning, gym.Finished),
 	typeOf[mass.Unit]():       anyOf(mass.KG, mass.LB),
 	typeOf[mass.Mass]():       rapid.Map(rapid.Int64Range(1, int64(mass.Max)), func(n int64) mass.Mass { return mass.Mass(n) }).AsAny(),
@@ -192,13 +192,18 @@ func (a *artist) override() gym.Override {
 	o.ID, o.Athlete, o.Movement = gym.ID(a.key("override")), known(a, a.book.Athletes, athleteID), pick(a, a.book.Movements, movementKey)
 	load, tier, share := o.Load, o.Tier, rapid.Float64Range(0.01, 0.99).Draw(a.t, "share")
 	o.Load, o.Tier, o.Share = 0, "", 0
-	switch rapid.IntRange(0, 2).Draw(a.t, "one of three") {
-	case 0:
+	switch kind := rapid.IntRange(0, 2).Draw(a.t, "one of three"); {
+	case kind == 0 && o.Movement != "": // no load fits every movement
 		o.Load = load
-	case 1:
+	case kind == 1:
 		o.Tier = tier
 	default:
 		o.Share = share
+	}
+	o.Reason = named("Because ", o.Reason)
+	o.From = someDate().Draw(a.t, "from")
+	if o.Until != day.None {
+		o.Until = o.From.Add(rapid.IntRange(0, 30).Draw(a.t, "days"))
 	}
 	return o
 }

@@ -99,7 +99,7 @@ func TestRowsThatAreRefused(t *testing.T) {
 		"a closure that ends early": gym.PutClosure{Closure: gym.Closure{ID: "c", From: on, Until: on.Add(-1)}},
 		"an unknown related lift":   gym.PutLift{Lift: gym.Lift{Key: "k", Name: "K", Related: "none"}},
 		"an unknown lift in a plan": gym.PutClass{Class: gym.Class{ID: "k", On: on, Stage: gym.SetUp, Pieces: []gym.Piece{{Lift: "none"}}}},
-		"an override of two kinds":  gym.AddOverride{Override: gym.Override{ID: "o", Athlete: "ann", Tier: gym.Mid, Load: mass.Kilogram, Unit: mass.KG, From: on}},
+		"an override of two kinds":  gym.AddOverride{Override: gym.Override{ID: "o", Athlete: "ann", Tier: gym.Mid, Load: mass.Kilogram, Unit: mass.KG, From: on, Reason: "both"}},
 	} {
 		t.Run(name, func(t *testing.T) {
 			require.ErrorIs(t, f.Write(t.Context(), gym.DropClosure{ID: "closure"}, change), ErrConstraint)

@@ -45,7 +45,7 @@ func smallGym() []gym.Change {
 		gym.PutClass{Class: gym.Class{ID: "class", On: on, Stage: gym.SetUp, Lifters: []gym.Lifter{{Athlete: "ann", Track: "track", Lift: "back-squat"}}}},
 		gym.AddResult{Result: result("result", "ann", 140, on)},
 		gym.AddBout{Bout: gym.Bout{ID: "bout", Athlete: "ann", Movement: "swing", Load: 24 * mass.Kilogram, Unit: mass.KG, Reps: 20, Outcome: gym.Held, On: on, Made: made}},
-		gym.AddOverride{Override: gym.Override{ID: "override", Athlete: "ann", Movement: "swing", Tier: gym.Mid, From: on, Made: made}},
+		gym.AddOverride{Override: gym.Override{ID: "override", Athlete: "ann", Movement: "swing", Tier: gym.Mid, From: on, Reason: "elbow", Made: made}},
 	}
 }
 

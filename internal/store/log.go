@@ -37,7 +37,7 @@ var bouts = table[gym.Bout]{name: "bouts", noun: "bout", valid: gym.Bout.Valid, 
 	}, voided(&b.Void)...)
 }}
 
-var overrides = table[gym.Override]{name: "overrides", noun: "override", cells: func(o *gym.Override) []cell {
+var overrides = table[gym.Override]{name: "overrides", noun: "override", valid: gym.Override.Valid, cells: func(o *gym.Override) []cell {
 	return append([]cell{
 		text("id", &o.ID),
 		text("athlete", &o.Athlete),

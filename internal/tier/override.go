@@ -1,9 +1,6 @@
 package tier
 
 import (
-	"fmt"
-	"strings"
-
 	"windlass/internal/day"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
@@ -74,33 +71,4 @@ func lighter(load mass.Mass, share float64, owned []mass.Mass) mass.Mass {
 		return load.Scale(share)
 	}
 	return owned[max(0, atMost(owned, load.Scale(share)))]
-}
-
-// CheckOverride says what keeps an override from being kept.
-func CheckOverride(o gym.Override) error {
-	says := 0
-	for _, said := range []bool{o.Load > 0, o.Tier != "", o.Share != 0} {
-		if said {
-			says++
-		}
-	}
-	switch {
-	case o.Athlete == "":
-		return fmt.Errorf("keep override: it names no athlete")
-	case says != 1:
-		return fmt.Errorf("keep override: it says %d things; set a load, a tier or a share, and only one", says)
-	case o.Movement == "" && o.Load > 0:
-		return fmt.Errorf("keep override: %s for every movement makes no sense; name the movement", o.Load.In(o.Unit))
-	case o.Tier != "" && o.Tier != gym.Full && o.Tier != gym.Mid && o.Tier != gym.Light:
-		return fmt.Errorf("keep override: the tier %q is not full, mid or light", o.Tier)
-	case o.Share < 0 || o.Share >= 1:
-		return fmt.Errorf("keep override: a share of %g is not between 0 and 1", o.Share)
-	case o.From == day.None:
-		return fmt.Errorf("keep override: it has no first day")
-	case o.Until != day.None && o.Until < o.From:
-		return fmt.Errorf("keep override: it ends on %s, before it begins on %s", o.Until, o.From)
-	case strings.TrimSpace(o.Reason) == "":
-		return fmt.Errorf("keep override: it has no reason; a word is enough")
-	}
-	return nil
 }

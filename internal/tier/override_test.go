@@ -8,7 +8,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"windlass/internal/gym"
-	"windlass/internal/mass"
 )
 
 func TestDecide(t *testing.T) {
@@ -51,37 +50,13 @@ func TestDecide(t *testing.T) {
 	}
 }
 
-func TestCheckOverride(t *testing.T) {
-	good := gym.Override{Athlete: "a", Movement: "swing", Load: kg(12), Unit: mass.KG, From: march, Reason: "elbow"}
-	assert.NoError(t, CheckOverride(good))
-	for _, row := range []struct {
-		change func(*gym.Override)
-		want   string
-	}{
-		{func(o *gym.Override) { o.Athlete = "" }, "no athlete"},
-		{func(o *gym.Override) { o.Load = 0 }, "says 0 things"},
-		{func(o *gym.Override) { o.Share = 0.8 }, "says 2 things"},
-		{func(o *gym.Override) { o.Movement = "" }, "name the movement"},
-		{func(o *gym.Override) { o.Load, o.Tier = 0, "huge" }, `tier "huge"`},
-		{func(o *gym.Override) { o.Load, o.Share = 0, 1.2 }, "share of 1.2"},
-		{func(o *gym.Override) { o.Load, o.Share = 0, -0.5 }, "share of -0.5"},
-		{func(o *gym.Override) { o.Until = march.Add(-1) }, "before it begins"},
-		{func(o *gym.Override) { o.From = 0 }, "no first day"},
-		{func(o *gym.Override) { o.Reason = " " }, "no reason"},
-	} {
-		bad := good
-		row.change(&bad)
-		assert.ErrorContains(t, CheckOverride(bad), row.want)
-	}
-}
-
 // The shares are 100 % less the cuts of the guidelines named in ComebackSource.
 func TestComeback(t *testing.T) {
 	weeks, err := Comeback("ann", march, 4)
 	require.NoError(t, err)
 	for i, cut := range []float64{0.5, 0.3, 0.2, 0.1} {
 		o := weeks[i]
-		assert.NoError(t, CheckOverride(o))
+		assert.NoError(t, o.Valid())
 		assert.InDelta(t, 1-cut, o.Share, 1e-12)
 		assert.True(t, o.Holds("swing", march.Add(7*i)) && o.Holds("row", march.Add(7*i+6)))
 		assert.False(t, o.Holds("swing", march.Add(7*i+7)))

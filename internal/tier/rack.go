@@ -32,13 +32,6 @@ func RackOf(e gym.Equipment, m gym.Movement, standard gym.Standard, confidence f
 	return Rack{m.ReferenceReps, slices.Compact(owned), m.Loads[standard], confidence}
 }
 
-// Owns reports whether the gym has an implement of exactly a load. A bout at
-// another load counts all the same; a screen may mark it.
-func (r Rack) Owns(load mass.Mass) bool {
-	_, found := slices.BinarySearch(r.Owned, load)
-	return found
-}
-
 // heavier returns the next load over one that a suggestion could have been: the
 // next tier for a tier's load, otherwise the next implement. Zero is none.
 func (r Rack) heavier(load mass.Mass) mass.Mass {

@@ -78,7 +78,8 @@ func newStanding(book *gym.Book, strength Strength) *Standing {
 func (s *Standing) Habits() Habits { return s.habits }
 
 // Model returns the model of an athlete at a movement with the pair's bouts up to
-// a day; the gym's habits and what other pairs say come from the whole log. The error wraps [ErrUnloaded] where there is no load to speak of.
+// a day; the gym's habits and what other pairs say come from the whole log. The
+// error wraps [ErrUnloaded] where there is no load to speak of.
 func (s *Standing) Model(athlete gym.ID, movement gym.MovementKey, on day.Date) (*Model, error) {
 	p := s.pair(athlete, movement)
 	if p == nil {
