@@ -1,12 +1,12 @@
 // Package demo invents a gym: the Ropewalk in the harbour town of Orlemouth.
 // Neither exists, and nobody in it does.
 //
-// Callers need [Book] alone, and the store writes its changes. The package promises that the same seed and day give
-// the same book to the last ID, that every row of it passes the Valid method of
-// its noun, that what was lifted can be loaded with the gym's plates, and that a
-// record for more reps is under one for fewer. Its athletes grow by numbers of
-// the project's own choice, which no study stands behind: the gym is for looking
-// at the program, not for judging its models.
+// Callers need [Book] alone, and the store writes its changes. The package
+// promises that the same seed and day give the same book to the last ID, that
+// every row of it passes the Valid method of its noun, that what was lifted can be
+// loaded with the gym's plates, and that a record for more reps is under one for
+// fewer. Its athletes grow by numbers of the project's own choice, which no study
+// stands behind: the gym is for looking at the program, not for judging its models.
 package demo
 
 import (

@@ -149,7 +149,7 @@ type FinisherLine struct {
 // Format is the kind of a conditioning workout.
 type Format string
 
-// The formats of models.md 8.
+// The formats of conditioning; package conditioning has their rules.
 const (
 	AMRAP     Format = "amrap"
 	ForTime   Format = "for-time"
