@@ -127,7 +127,7 @@ func TestFollowerSeesEveryChangeOnce(t *testing.T) {
 func TestFollowerSeesARestoredFile(t *testing.T) {
 	dir := t.TempDir()
 	path := filepath.Join(dir, "gym.windlass")
-	gymFile(t, path, "Before")
+	require.NoError(t, gymFile(t, path, "Before").Close())
 	f, err := follow(t.Context(), path)
 	require.NoError(t, err)
 	defer f.close()

@@ -59,11 +59,9 @@ func (h *hearing) run(ctx context.Context) error {
 // started is old; a clock that has just been started is heard from its start.
 func (h *hearing) take(s wall.State) {
 	h.engine.Set(s.Book.Settings.Sound, s.Book.Settings.Volume)
-	for _, run := range []gym.Run{s.Board.Class.Clock, s.Board.Class.Workout} {
-		if run.Running && run.Anchor.Before(h.heard) && h.options.pace.now().Sub(run.Anchor) < h.clockTime(tooLate) {
-			h.heard = run.Anchor.Add(-1)
-		}
-	}
+	was := h.state.Board.Class
+	h.rewind(was.Clock, s.Board.Class.Clock)
+	h.rewind(was.Workout, s.Board.Class.Workout)
 	first, told := h.records == nil, h.records
 	h.state, h.records = s, map[gym.ID]bool{}
 	for _, athlete := range s.Records() {
@@ -71,6 +69,14 @@ func (h *hearing) take(s wall.State) {
 		if !first && !told[athlete] {
 			h.engine.Play(sound.Record)
 		}
+	}
+}
+
+// rewind goes back to the start of a clock that was started since the last look.
+func (h *hearing) rewind(was, is gym.Run) {
+	fresh := is.Running && is != was && h.options.pace.now().Sub(is.Anchor) < h.clockTime(tooLate)
+	if fresh && is.Anchor.Before(h.heard) {
+		h.heard = is.Anchor.Add(-1)
 	}
 }
 
