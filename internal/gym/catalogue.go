@@ -9,7 +9,7 @@ import (
 // Region is the part of the body that a lift or movement loads most.
 type Region string
 
-// The regions of words.md.
+// The regions; a lift of the whole body loads all of it.
 const (
 	Lower     Region = "lower"
 	Upper     Region = "upper"
@@ -20,7 +20,7 @@ const (
 // Pattern is the way a lift or movement moves the body.
 type Pattern string
 
-// The patterns of words.md.
+// The patterns, as the trade calls them.
 const (
 	Squat       Pattern = "squat"
 	Hinge       Pattern = "hinge"

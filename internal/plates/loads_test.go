@@ -48,7 +48,7 @@ func TestLoadable(t *testing.T) {
 		{"odd half kilograms", bar20(), collared, kg(142.5), Nearest, kg(142.5), []string{"25 kg", "25 kg", "5 kg", "2.5 kg", "1.25 kg"}, false},
 		// Exact pound of 1959: four 45 lb plates on a 20 kg bar are no 225 lb.
 		{"four 45s on a 20 kg bar", bar20(), Stock{Plates: []Plate{lbPlate(45, 2)}}, kg(101.6), Nearest, 101_646_626_600_000, []string{"45 lb", "45 lb"}, false},
-		// The classes of a pound gym: 135, 225, 315, 405 lb (published.md 4.3).
+		// The classes of a pound gym: 135, 225, 315, 405 lb (common practice, no source).
 		{"one a side", bar45, pounds, lb(135), Nearest, 61_234_969_950_000, []string{"45 lb"}, false},
 		{"two a side", bar45, pounds, lb(225), Nearest, 102_058_283_250_000, []string{"45 lb", "45 lb"}, false},
 		{"three a side", bar45, pounds, lb(315), Nearest, 142_881_596_550_000, []string{"45 lb", "45 lb", "45 lb"}, false},
