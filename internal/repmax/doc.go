@@ -6,6 +6,5 @@
 // The package promises that a known number is never altered, that an estimate is
 // marked as one and never promises more than the evidence, and that a rep count
 // outside a curve's published range is an error and not a number. It does not
-// follow strength over time (package strength) and does not plan sets (package
-// climb).
+// follow strength over time and does not plan sets; see package climb.
 package repmax
