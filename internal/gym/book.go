@@ -34,8 +34,17 @@ type Change interface{ apply(*Book) }
 // leaves as it is: a drop or a void of nothing is nothing, and the first void of
 // a row stands. The store refuses such a void instead.
 func (b *Book) Apply(changes ...Change) {
-	for _, c := range changes {
-		c.apply(b)
+	rows := newLogRows(b, changes)
+	for _, change := range changes {
+		switch c := change.(type) {
+		case VoidResult:
+			rows.voidResult(c)
+		case VoidBout:
+			rows.voidBout(c)
+		default:
+			c.apply(b)
+			rows.note(c)
+		}
 	}
 }
 
@@ -121,17 +130,8 @@ func (c AddResult) apply(b *Book)   { b.Results = append(b.Results, c.Result) }
 func (c AddBout) apply(b *Book)     { b.Bouts = append(b.Bouts, c.Bout) }
 func (c AddOverride) apply(b *Book) { b.Overrides = append(b.Overrides, c.Override) }
 
-func (c VoidResult) apply(b *Book) {
-	if i := indexOf(b.Results, c.ID, resultKey); i >= 0 && b.Results[i].Void == nil {
-		b.Results[i].Void = &c.Void
-	}
-}
-
-func (c VoidBout) apply(b *Book) {
-	if i := indexOf(b.Bouts, c.ID, boutKey); i >= 0 && b.Bouts[i].Void == nil {
-		b.Bouts[i].Void = &c.Void
-	}
-}
+func (c VoidResult) apply(b *Book) { (&logRows{book: b}).voidResult(c) }
+func (c VoidBout) apply(b *Book)   { (&logRows{book: b}).voidBout(c) }
 
 func (c VoidOverride) apply(b *Book) {
 	if i := indexOf(b.Overrides, c.ID, overrideKey); i >= 0 && b.Overrides[i].Void == nil {

@@ -10,8 +10,9 @@ import "slices"
 // it once these are made.
 func (b *Book) Inverse(changes []Change, newID func() ID, undone Void) (inverse []Change, renamed map[ID]ID) {
 	renamed = map[ID]ID{}
+	rows := newLogRows(b, changes)
 	for i := len(changes) - 1; i >= 0; i-- {
-		if back := b.inverse(changes[i], newID, undone, renamed); back != nil {
+		if back := b.inverse(changes[i], rows, newID, undone, renamed); back != nil {
 			inverse = append(inverse, back)
 		}
 	}
@@ -50,7 +51,7 @@ func rename(change Change, renamed map[ID]ID) Change {
 	return change
 }
 
-func (b *Book) inverse(change Change, newID func() ID, undone Void, renamed map[ID]ID) Change {
+func (b *Book) inverse(change Change, rows *logRows, newID func() ID, undone Void, renamed map[ID]ID) Change {
 	switch c := change.(type) {
 	case AddResult:
 		return VoidResult{c.Result.ID, undone}
@@ -59,17 +60,19 @@ func (b *Book) inverse(change Change, newID func() ID, undone Void, renamed map[
 	case AddOverride:
 		return VoidOverride{c.Override.ID, undone}
 	case VoidResult:
-		if r := at(b.Results, c.ID, resultKey); r.ID != "" && r.Void == nil {
-			renamed[r.ID] = newID()
-			r.ID = renamed[r.ID]
-			return AddResult{r}
+		if r := rows.result(c.ID); r != nil && r.Void == nil {
+			again := *r
+			again.ID = newID()
+			renamed[r.ID] = again.ID
+			return AddResult{again}
 		}
 		return nil // it voids nothing: see [Book.Apply]
 	case VoidBout:
-		if r := at(b.Bouts, c.ID, boutKey); r.ID != "" && r.Void == nil {
-			renamed[r.ID] = newID()
-			r.ID = renamed[r.ID]
-			return AddBout{r}
+		if r := rows.bout(c.ID); r != nil && r.Void == nil {
+			again := *r
+			again.ID = newID()
+			renamed[r.ID] = again.ID
+			return AddBout{again}
 		}
 		return nil
 	case VoidOverride:
