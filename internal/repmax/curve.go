@@ -109,12 +109,15 @@ func Curves() []Curve {
 	}
 }
 
+// otherSpellings are those of two authors' names that are met as often.
+var otherSpellings = map[string]string{"wathan": "wathen", "oconnor": "oconner"}
+
 // Named finds a curve by its key or its name, without regard to case, spaces
 // and marks. The error wraps [ErrCurve] and lists the keys.
 func Named(name string) (Curve, error) {
 	var keys []string
 	for _, c := range Curves() {
-		if bare(name) == c.Key || bare(name) == bare(c.Name) {
+		if wanted := bare(name); wanted == c.Key || wanted == bare(c.Name) || otherSpellings[wanted] == c.Key {
 			return c, nil
 		}
 		keys = append(keys, c.Key)

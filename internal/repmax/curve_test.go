@@ -173,6 +173,8 @@ func TestNamed(t *testing.T) {
 		{"O'Conner et al.", "oconner"},
 		{"o’conner", "oconner"},
 		{"MAYHEW", "mayhew"},
+		{"Wathan", "wathen"}, // as often as not
+		{"O'Connor", "oconner"},
 	} {
 		c, err := repmax.Named(row.name)
 		require.NoError(t, err, row.name)
