@@ -66,6 +66,9 @@ func (a *App) run(ctx context.Context, args []string) error {
 		return a.helpOr(fmt.Errorf("run windlassctl: %w", err), func() { a.overview(flags) }, "windlassctl -h lists the commands")
 	}
 	c, rest, err := find(flags.Args())
+	if errors.Is(err, flag.ErrHelp) {
+		a.overview(flags)
+	}
 	if err != nil {
 		return err
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"flag"
 	"fmt"
 	"math"
@@ -88,7 +89,7 @@ func (o climbOptions) check() (owned bool, err error) {
 		return false, misuse("run windlassctl climb: -athlete and -lift go together")
 	case o.climb != "" && o.template != "":
 		return false, misuse("run windlassctl climb: -climb and -template both name a climb; leave one out")
-	case o.athlete != "" && (o.bar != "" || o.collar != "" || o.pairs != ""):
+	case o.athlete != "" && (o.bar != "" || o.collar != "" || o.paired):
 		return false, misuse("run windlassctl climb: an athlete lifts on the gym's bar with its plates; leave -bar, -collar and -pairs out")
 	}
 	owned, err = o.wantsGym()
@@ -175,6 +176,9 @@ func (o climbOptions) up(a *App, g ground) error {
 		}
 	}
 	path, err := climb.Build(plan, g.lifter, climb.Rig{Rack: g.rack, Rounding: rounding, Unit: g.unit})
+	if errors.Is(err, climb.ErrNoStart) {
+		return fmt.Errorf("climb for %q in %q: %w; log a rep max first, or name a load with -record", o.athlete, o.lift, climb.ErrNoStart)
+	}
 	if err != nil {
 		return err
 	}

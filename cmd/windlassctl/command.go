@@ -4,6 +4,7 @@ import (
 	"context"
 	"flag"
 	"fmt"
+	"slices"
 	"strings"
 	"text/tabwriter"
 
@@ -61,6 +62,9 @@ func find(args []string) (command, []string, error) {
 		names = append(names, c.name)
 	}
 	asked := args[0]
+	if asked == "import" && slices.ContainsFunc(args, isHelp) {
+		return command{}, nil, flag.ErrHelp
+	}
 	if asked == "import" {
 		return command{}, nil, misuse("run windlassctl %s: say what the file holds: import roster, import results or import bouts", strings.Join(args, " "))
 	}
@@ -69,6 +73,10 @@ func find(args []string) (command, []string, error) {
 		mend = "nearest: " + strings.Join(near, ", ")
 	}
 	return command{}, nil, misuse("run windlassctl %s: there is no such command; %s", asked, mend)
+}
+
+func isHelp(arg string) bool {
+	return slices.Contains([]string{"-h", "--h", "-help", "--help"}, arg)
 }
 
 // takes refuses names that the command has no use for, and wants those that it

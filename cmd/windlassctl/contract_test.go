@@ -89,6 +89,7 @@ func TestEveryCommandExplainsItself(t *testing.T) {
 		}
 	}
 	assert.Contains(t, do(t, "climb", "-h"), "-template FILE.csv")
+	assert.Contains(t, do(t, "import", "-h"), "import bouts FILE")
 	for _, later := range []string{"forecast", "card ", "week ", "calendar "} {
 		assert.NotContains(t, overview, "  "+later, "what cannot be done yet is not promised")
 	}
@@ -114,6 +115,7 @@ func TestWrongUse(t *testing.T) {
 		{"climb -record 100kg -reps many", []string{`"many"`, "-reps", "windlassctl climb -h"}},
 		{"-verbose athletes", []string{"-verbose", "-h"}},
 		{"export", []string{"-out DIR", "-xlsx FILE"}},
+		{"export -out -", []string{"-xlsx -"}},
 		{"repmax", []string{"-from"}},
 		{"plates", []string{"-target"}},
 		{"plates -target 100kg -stock shop", []string{`"shop"`, "gym"}},

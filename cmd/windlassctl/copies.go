@@ -6,8 +6,11 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
+	"strconv"
+	"strings"
 
 	"windlass/internal/store"
 )
@@ -93,8 +96,19 @@ func (a *App) named(name string, use func(string) error) error {
 		if err := errors.Join(err, f.Close()); err != nil {
 			return fmt.Errorf("read the standard input: %w", err)
 		}
-		return use(scratch)
+		if err := use(scratch); err != nil {
+			return errors.New(strings.ReplaceAll(err.Error(), strconv.Quote(scratch), "standard input"))
+		}
+		return nil
 	})
+}
+
+// noCopy says what to do about a copy that is not there.
+func noCopy(name string, err error) error {
+	if errors.Is(err, fs.ErrNotExist) {
+		return fmt.Errorf("open %q: there is no such file; check the name", name)
+	}
+	return err
 }
 
 func restoreCommand(*flag.FlagSet) run {
@@ -111,7 +125,7 @@ func restoreCommand(*flag.FlagSet) run {
 // is none leaves no mark at all.
 func (a *App) restore(ctx context.Context, from, path string) error {
 	if _, err := store.Verify(ctx, from); err != nil {
-		return orMissing(from, err)
+		return noCopy(from, err)
 	}
 	release, err := store.Claim(path)
 	if err != nil {
@@ -135,18 +149,19 @@ func (a *App) restore(ctx context.Context, from, path string) error {
 
 func verifyCommand(*flag.FlagSet) run {
 	return func(ctx context.Context, a *App, names []string) error {
+		missing := noCopy
 		if len(names) == 0 {
 			path, err := a.path()
 			if err != nil {
 				return err
 			}
-			names = []string{path}
+			names, missing = []string{path}, orMissing
 		}
 		return a.named(names[0], func(name string) error {
 			s, err := store.Verify(ctx, name)
 			s.Path = names[0]
 			if err != nil {
-				return a.unsound(s, orMissing(name, err))
+				return a.unsound(s, missing(name, err))
 			}
 			return a.printKept(s, "")
 		})

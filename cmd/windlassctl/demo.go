@@ -59,7 +59,9 @@ func createWith(ctx context.Context, path string, changes []gym.Change) error {
 		if err := file.Write(ctx, changes...); err != nil {
 			return errors.Join(err, file.Close())
 		}
-		_, err = file.Backup(ctx, path)
+		if _, err = file.Backup(ctx, path); err != nil {
+			err = fmt.Errorf("make the demo gym: %w", err)
+		}
 		return errors.Join(err, file.Close())
 	})
 }

@@ -20,6 +20,9 @@ func exportCommand(f *flag.FlagSet) run {
 		if (*out == "") == (*xlsx == "") {
 			return misuse("run windlassctl export: say where to with -out DIR or with -xlsx FILE, one of them")
 		}
+		if *out == "-" {
+			return misuse("run windlassctl export -out -: many tables do not go into one output; -xlsx - writes one workbook there")
+		}
 		return a.reading(ctx, func(d *desk.Desk) error {
 			if *xlsx == "-" {
 				return exchange.WriteXLSX(ctx, a.Out, exchange.Tables(d.Book(), d.Today()))

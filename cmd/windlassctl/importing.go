@@ -93,6 +93,9 @@ func (a *App) input(name string) (io.ReadCloser, string, error) {
 	if err != nil {
 		return nil, name, fmt.Errorf("read %q: %w; check the name", name, plain(err))
 	}
+	if info, err := f.Stat(); err == nil && info.IsDir() {
+		return nil, name, errors.Join(fmt.Errorf("read %q: it is a folder; name a file in it", name), f.Close())
+	}
 	return f, name, nil
 }
 

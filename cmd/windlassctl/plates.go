@@ -35,12 +35,20 @@ type stackStep struct {
 const usualPairs = "25kg*8,20kg*2,15kg*2,10kg*2,5kg*2,2.5kg*2,1.25kg*2,0.5kg*2"
 
 // barOptions are the flags that say what is on hand.
-type barOptions struct{ bar, collar, pairs, stock, round string }
+type barOptions struct {
+	bar, collar, stock, round string
+
+	pairs  string
+	paired bool // pairs were named, if only by an empty text
+}
 
 func (o *barOptions) flags(f *flag.FlagSet) {
 	f.StringVar(&o.bar, "bar", "", "`MASS` of the bar, or with -stock gym the name of one; without it, 20 kg or the gym's own")
 	f.StringVar(&o.collar, "collar", "", "`MASS` of one collar; without it, none or the gym's own")
-	f.StringVar(&o.pairs, "pairs", "", "plates as `MASS*PAIRS,…`; without them, "+usualPairs)
+	f.Func("pairs", "plates as `MASS*PAIRS,…`; without them, "+usualPairs, func(text string) error {
+		o.pairs, o.paired = text, true
+		return nil
+	})
 	f.StringVar(&o.stock, "stock", "", "`gym` for the bars and plates that the gym owns")
 	f.StringVar(&o.round, "round", string(plates.Nearest), "`down|up|nearest` where the load cannot be made")
 }
@@ -50,7 +58,7 @@ func (o barOptions) wantsGym() (bool, error) {
 	switch {
 	case o.stock != "" && o.stock != "gym":
 		return false, misuse("read -stock %q: the only one is gym; name other plates with -pairs", o.stock)
-	case o.stock != "" && o.pairs != "":
+	case o.stock != "" && o.paired:
 		return false, misuse("read -stock and -pairs: the plates are either the gym's or named; leave one out")
 	}
 	return o.stock != "", nil
@@ -105,7 +113,11 @@ func (o barOptions) barOf(usual string) (plates.Bar, error) {
 }
 
 func (o barOptions) stockOf() (plates.Stock, error) {
-	pairs, err := plates.ParsePairs(or(o.pairs, usualPairs), mass.KG)
+	text := usualPairs
+	if o.paired {
+		text = o.pairs
+	}
+	pairs, err := plates.ParsePairs(text, mass.KG)
 	if err != nil {
 		return plates.Stock{}, err
 	}

@@ -30,6 +30,7 @@ func TestBadInput(t *testing.T) {
 		{"-db " + nowhere + " import roster " + gaps, []string{"nowhere.windlass", "no such file", "-db"}},
 		{"-db " + notOurs + " athletes", []string{"other.windlass", "not a gym's file", "restore a backup"}},
 		{"import roster missing.csv", []string{`"missing.csv"`, "no such file", "check the name"}},
+		{"import roster " + t.TempDir(), []string{"folder", "name a file"}},
 		{"import roster " + picture, []string{"picture.csv", "not a CSV or XLSX table"}},
 		{"import roster " + empty, []string{"empty.csv"}},
 		{"import roster " + nobody, []string{"nobody.csv"}},
@@ -52,6 +53,7 @@ func TestBadInput(t *testing.T) {
 		{"plates -target 100kg -bar stick", []string{`"stick"`, "not a mass"}},
 		{"plates -target 100kg -pairs 25kg", []string{`"25kg"`, "25kg*4"}},
 		{"plates -target 100kg -pairs 25kg*0", []string{"no pair of plates", "add at least one"}},
+		{"plates -target 100kg -pairs=", []string{`read pairs ""`, "25kg*4"}},
 		{"plates -target 100kg -round sideways", []string{`"sideways"`, "nearest, down or up"}},
 		{"plates -target 100kg -stock gym -bar 17kg", []string{`"17kg"`, "no such bar", "20 kg bar"}},
 		{"sequence -targets 60kg,10kg", []string{"set 2", "lighter than the bar"}},
@@ -61,6 +63,7 @@ func TestBadInput(t *testing.T) {
 		{"climb -record 100kg -reps 21", []string{"21 reps", "1 to 20"}},
 		{"climb -record 100kg -climb endless", []string{`"endless"`, "20 minutes"}},
 		{"climb -record 100kg -calls jump", []string{`"jump"`, "not a call", "settle"}},
+		{"climb -record 100kg -calls easy", []string{`"easy"`, "a record leads the way", "settle"}},
 		{"climb -record 100kg -unit stone", []string{`"stone"`, "kg or lb"}},
 		{"climb -record 100kg -template missing.csv", []string{`"missing.csv"`, "check the name"}},
 		{"climb -record 100kg -template " + gaps, []string{"gaps.csv", "rung 2", "01:00"}},
@@ -68,19 +71,22 @@ func TestBadInput(t *testing.T) {
 		{"climb -record 100kg -template " + falling, []string{"falling.csv", "rung 2"}},
 		{"climb -athlete Bram_Oostling -lift juggling", []string{`"juggling"`, "nothing has that name"}},
 		{"climb -athlete Bram_Oostling -lift dead_hang", []string{`"Dead hang"`, "not in load", "another lift"}},
+		{"climb -athlete Alasdair_Pennick -lift snatch", []string{`"snatch"`, "nothing to start from", "-record"}},
 		{"climb -athlete Bram_Oostling -lift squat -reps 0", []string{"0 reps", "1 to 20"}},
 		{"arrange -track Powerlifting -days someday", []string{`"someday"`, "mon"}},
 		{"arrange -track Powerlifting -want 8", []string{"8 training days", "1 to 7"}},
 		{"arrange -athlete Hana_Okazumi", []string{`"Hana Okazumi"`, "no track", "-track"}},
 		{"check -cycle Winter", []string{`"Winter"`, "there is none", "Harbour cycle"}},
 		{"tier -athlete Bram_Oostling -movement juggling", []string{`"juggling"`, "nothing has that name"}},
-		{"tier -athlete Bram_Oostling -movement burpee", []string{"no loads"}},
+		{"tier -athlete Bram_Oostling -movement burpee", []string{`"Burpee"`, "no loads", "catalogue"}},
 		{"tier -athlete Bram_Oostling -on tomorrow", []string{`"tomorrow"`, "2026-03-09"}},
 		{"tier -athlete Bram_Oostling -reps -1", []string{"-1 reps", "1 to 10000"}},
 		{"hold -athlete Bram_Oostling -loads 16kg,none", []string{`"none"`, "not a mass"}},
 		{"hold -athlete Bram_Oostling -loads 0kg", []string{`"0kg"`, "nothing"}},
 		{"backup -out " + gaps, []string{"gaps.csv", "exists already", "another name"}},
 		{"restore missing.windlass", []string{`"missing.windlass"`, "no such file"}},
+		{"verify missing.windlass", []string{`"missing.windlass"`, "no such file", "check the name"}},
+		{"verify -", []string{"standard input", "it is empty"}},
 		{"restore " + notOurs, []string{"other.windlass", "not a gym's file"}},
 		{"verify " + notOurs, []string{"other.windlass", "not a gym's file"}},
 	}
@@ -98,6 +104,7 @@ func TestBadInput(t *testing.T) {
 		a := ask(t, "", args...)
 		assert.Equal(t, refused, a.status, tt.args)
 		assert.Empty(t, a.out, tt.args)
+		assert.NotContains(t, a.err, ".part", "%s: a scratch name says nothing to anybody", tt.args)
 		oneLine(t, a, tt.args, tt.want)
 	}
 	assert.Equal(t, before, state(t, filepath.Dir(db)))

@@ -83,6 +83,8 @@ func (o tierOptions) each(ctx context.Context, d *desk.Desk, about func(asked) e
 			switch {
 			case errors.Is(err, tier.ErrUnloaded) && o.movement == "":
 				continue // nobody asked for it by name
+			case errors.Is(err, tier.ErrUnloaded):
+				err = fmt.Errorf("suggest load of %q: %w; windlassctl catalogue lists those that have", m.Name, tier.ErrUnloaded)
 			case err == nil:
 				err = about(asked{who, m, model, unitOf(d.Book(), m), on})
 			}
