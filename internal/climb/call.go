@@ -34,8 +34,14 @@ func ParseCalls(text string) ([]gym.CallKind, error) {
 var known = []gym.CallKind{gym.ClimbCall, gym.SettleCall, gym.MissedCall, gym.EasyCall, gym.FairCall, gym.HardCall}
 
 // Place puts calls, in the order in which they are made, behind the rungs that
-// ask for one. The error wraps [ErrCall] when there are more calls than rungs.
+// ask for one. The error wraps [ErrCall] when there are more calls than rungs, and
+// for one of easy, fair and hard from a lifter who has a base.
 func Place(plan gym.ClimbPlan, l gym.Lifter, kinds []gym.CallKind) ([]gym.Call, error) {
+	for _, kind := range kinds {
+		if !finds(l) && slices.ContainsFunc(jumps, func(j step) bool { return j.call == kind }) {
+			return nil, fmt.Errorf("place call %q: %w where a record leads the way up; write climb, settle or missed", kind, ErrCall)
+		}
+	}
 	var calls []gym.Call
 	for i, r := range plan.Rungs {
 		if len(calls) < len(kinds) && i >= l.Joined && asks(r, l) {

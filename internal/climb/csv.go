@@ -8,6 +8,7 @@ import (
 	"io"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"windlass/internal/gym"
 )
@@ -66,6 +67,9 @@ func table(from io.Reader) ([]row, rune, error) {
 	}
 	if len(text) > maxFile {
 		return nil, 0, fmt.Errorf("%w: the file is over %d bytes; is it the right one?", ErrPlan, maxFile)
+	}
+	if !utf8.Valid(text) || bytes.ContainsRune(text, 0) {
+		return nil, 0, fmt.Errorf("%w: the file is no UTF-8 text; save it as CSV in UTF-8, and begin with %s", ErrPlan, header)
 	}
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	comma := separator(text)

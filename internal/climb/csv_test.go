@@ -79,7 +79,9 @@ func TestReadCSVRefuses(t *testing.T) {
 		{"zone", head + "0:00,1:00,50,5,warm\n", `zone "warm"`},
 		{"gap, and a falling percentage", head + "0:00,1:00,50,5,light\n1:01,2:00,40,5,light\n", "rung 2 begins at 01:01 and leaves a gap of 1 s after 01:00; begin it at 01:00. rung 2 falls"},
 		{"far over the record", head + "0:00,1:00,150,5,top\n", "over the ceiling of 120 %"},
-		{"another kind of file", "%PDF-1.7\n%\xe2\xe3\n", `no column "at"`},
+		{"another kind of file", "%PDF-1.7\n%\xe2\xe3\n", "no UTF-8 text"},
+		{"wide characters", "\xff\xfea\x00t\x00,\x00", "no UTF-8 text"},
+		{"zero bytes", "a\x00t\x00,\x00", "no UTF-8 text"},
 		{"far too long", head + strings.Repeat("\n", 1<<20), "over 1048576 bytes"},
 	} {
 		_, err := climb.ReadCSV("own", strings.NewReader(row.text))

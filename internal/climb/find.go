@@ -6,12 +6,15 @@ import (
 	"windlass/internal/plates"
 )
 
-// The steps of a climb that has to find the rep max, by how the last set moved;
-// common practice, no source.
-var jumps = []struct {
+// step is how much a call adds to a load.
+type step struct {
 	call gym.CallKind
 	by   float64
-}{
+}
+
+// The steps of a climb that has to find the rep max, by how the last set moved;
+// common practice, no source.
+var jumps = []step{
 	{gym.EasyCall, 0.15},
 	{gym.FairCall, 0.07},
 	{gym.HardCall, 0.03},
