@@ -43,19 +43,32 @@ func (g *grid) normal(mean, sd float64) {
 	g.weigh(mean, sd)
 }
 
-// weigh multiplies by a normal curve. Neighbouring values of one have a ratio
-// that itself changes by a constant factor, so the grid costs three exponentials.
+// weigh multiplies by a normal curve. It goes to both sides from the live point
+// nearest to the mean: begun at an end, a narrow curve far off would be nothing
+// everywhere.
 func (g *grid) weigh(mean, sd float64) {
-	z, d := (g.at(g.from)-mean)/sd, g.step/sd
+	peak := min(max(int((mean-g.low)/g.step), g.from), g.to-1)
+	z, d := (g.at(peak)-mean)/sd, g.step/sd
+	g.scale(taper(g.p[peak:g.to], 1, z, d) + taper(g.p[g.from:peak], -1, z-d, -d))
+}
+
+// taper multiplies points by a normal curve, in their order or from the last to
+// the first, and returns their sum. The first to be met stands at z, the others d
+// apart. Neighbouring values of a normal curve have a ratio that itself changes by
+// a constant factor, so a side costs three exponentials.
+func taper(points []float64, way int, z, d float64) (sum float64) {
 	w, ratio, factor := math.Exp(-z*z/2), math.Exp(-z*d-d*d/2), math.Exp(-d*d)
-	live, sum := g.p[g.from:g.to], 0.0
-	for i := range live {
-		live[i] *= w
-		sum += live[i]
+	at := 0
+	if way < 0 {
+		at = len(points) - 1
+	}
+	for ; at >= 0 && at < len(points); at += way {
+		points[at] *= w
+		sum += points[at]
 		w *= ratio
 		ratio *= factor
 	}
-	g.scale(sum)
+	return sum
 }
 
 func (g *grid) at(i int) float64 { return g.low + float64(i)*g.step }

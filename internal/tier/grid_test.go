@@ -201,6 +201,25 @@ func TestSpreadAddsItsVariance(t *testing.T) {
 	})
 }
 
+// A choice that is far off everything known, as by a slip of the hand, moves the
+// grid to its edge and leaves chances that add up to 1.
+func TestAChoiceFarOffLeavesChances(t *testing.T) {
+	h := DefaultHabits()
+	h.Choice = 0.18
+	for _, kg := range []float64{0.01, 1000} {
+		m := New(Prior{math.Log(20), 1.2}, Rack{Usual: 40, Confidence: 1}, h, nil)
+		m.Observe(gym.Bout{Load: mass.Of(kg, mass.KG), Reps: 40, Outcome: gym.Held, On: 100})
+		sum := 0.0
+		for _, p := range m.grid.p[m.grid.from:m.grid.to] {
+			sum += p
+		}
+		assert.InDelta(t, 1, sum, 1e-9, "%g kg", kg)
+		mean, sd := m.Capacity()
+		assert.InDelta(t, math.Log(kg), mean, 2, "%g kg", kg)
+		assert.Positive(t, sd)
+	}
+}
+
 // A step of the grid allocates nothing.
 func TestGridStepsDoNotAllocate(t *testing.T) {
 	g, h := newGrid(finePoints), Habits{Scale: 0.1, Slow: 0.2, Drift: 0.02, Choice: 0.3}
