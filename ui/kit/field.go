@@ -99,12 +99,6 @@ func (f *Field) Called(name string) *Field {
 	return f
 }
 
-// Called names a field without a label, for whoever cannot see what is beside it.
-func (f *Field) Called(name string) *Field {
-	f.name = name
-	return f
-}
-
 // Least sets the least width in units.
 func (f *Field) Least(width float32) *Field {
 	f.least = width
