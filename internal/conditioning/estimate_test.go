@@ -60,8 +60,16 @@ func TestRestGuides(t *testing.T) {
 		work, low, high int
 		ok              bool
 	}{
-		{10, 12, 20, true}, {5, 12, 20, true}, {15, 3, 5, true}, {30, 3, 5, true}, {60, 3, 4, true}, {180, 3, 4, true}, {300, 1, 3, true},
-		{4, 0, 0, false}, {12, 0, 0, false}, {45, 0, 0, false},
+		{10, 12, 20, true},
+		{5, 12, 20, true},
+		{15, 3, 5, true},
+		{30, 3, 5, true},
+		{60, 3, 4, true},
+		{180, 3, 4, true},
+		{300, 1, 3, true},
+		{4, 0, 0, false},
+		{12, 0, 0, false},
+		{45, 0, 0, false},
 	} {
 		g, ok := guideFor(row.work)
 		assert.Equal(t, row.ok, ok, row.work)

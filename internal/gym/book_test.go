@@ -269,7 +269,9 @@ func TestTakingBackAVoidAddsTheRowAnew(t *testing.T) {
 	v := gym.Void{At: six, Reason: "wrong bar"}
 	changes := []gym.Change{
 		gym.PutClass{Class: gym.Class{ID: "c"}},
-		gym.VoidResult{ID: r.ID, Void: v}, gym.VoidBout{ID: bout.ID, Void: v}, gym.VoidOverride{ID: o.ID, Void: v},
+		gym.VoidResult{ID: r.ID, Void: v},
+		gym.VoidBout{ID: bout.ID, Void: v},
+		gym.VoidOverride{ID: o.ID, Void: v},
 	}
 	back, _ := b.Inverse(changes, func() gym.ID { return "new" }, gym.Void{})
 	b.Apply(changes...)
