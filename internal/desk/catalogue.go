@@ -95,96 +95,91 @@ func regionText(r gym.Region) string {
 func plainKey(key string) string { return strings.ReplaceAll(key, "-", " ") }
 
 // KeepLift keeps a lift in the place of the one with its key. One without a key is
-// new and the gym's own; its key is made from its name and returned.
+// new and the gym's own; its key is made from its name and returned. A name that
+// means another lift already is refused: a coach's sheet could not tell the two
+// apart.
 func (d *Desk) KeepLift(l gym.Lift) (gym.LiftKey, error) {
 	l.Name = strings.TrimSpace(l.Name)
 	if l.Key == "" {
-		l.Own = true
-		l.Key = gym.LiftKey(freeKey(l.Name, func(key string) bool { _, used := d.Lift(gym.LiftKey(key)); return used }))
+		l.Own, l.Key = true, gym.LiftKey(d.newKey(LiftEntries, l.Name))
 	}
-	if err := l.Valid(); err != nil {
-		return l.Key, err
-	}
-	if err := nameFree(gym.LiftNames(d.book.Lifts), "lift", l.Name, l.Key); err != nil {
-		return l.Key, err
-	}
-	return l.Key, d.do("change lift "+l.Name, gym.PutLift{Lift: l})
+	return l.Key, d.keepEntry(LiftEntries, string(l.Key), l.Name, l.Valid(), gym.PutLift{Lift: l})
 }
 
-// KeepMovement is [Desk.KeepLift] for a movement.
+// KeepMovement is [Desk.KeepLift] for a movement, whose implement the gym must
+// own.
 func (d *Desk) KeepMovement(m gym.Movement) (gym.MovementKey, error) {
 	m.Name = strings.TrimSpace(m.Name)
 	if m.Key == "" {
-		m.Own = true
-		m.Key = gym.MovementKey(freeKey(m.Name, func(key string) bool { _, used := d.Movement(gym.MovementKey(key)); return used }))
+		m.Own, m.Key = true, gym.MovementKey(d.newKey(MovementEntries, m.Name))
 	}
-	if err := m.Valid(); err != nil {
-		return m.Key, err
-	}
-	if m.Implement != "" && !d.book.Equipment.Owns(m.Implement) {
+	if !d.book.Equipment.Owns(m.Implement) {
 		return m.Key, fmt.Errorf("keep movement %q: the gym has no implement %q; add it to the implements first", m.Name, m.Implement)
 	}
-	if err := nameFree(gym.MovementNames(d.book.Movements), "movement", m.Name, m.Key); err != nil {
-		return m.Key, err
-	}
-	return m.Key, d.do("change movement "+m.Name, gym.PutMovement{Movement: m})
-}
-
-// nameFree refuses a name that means another entry already: a coach's sheet could
-// not tell the two apart.
-func nameFree[K ~string](names *gym.Names[K], noun, name string, key K) error {
-	for _, other := range names.Keys(name) {
-		if other != key {
-			return fmt.Errorf("keep %s %q: that name means %q already; write a different one", noun, name, string(other))
-		}
-	}
-	return nil
+	return m.Key, d.keepEntry(MovementEntries, string(m.Key), m.Name, m.Valid(), gym.PutMovement{Movement: m})
 }
 
 // KeepFinisher is [Desk.KeepLift] for a finisher.
 func (d *Desk) KeepFinisher(f gym.Finisher) (string, error) {
 	f.Name = strings.TrimSpace(f.Name)
 	if f.Key == "" {
-		f.Own = true
-		f.Key = freeKey(f.Name, func(key string) bool { return d.has(FinisherEntries, key) })
+		f.Own, f.Key = true, d.newKey(FinisherEntries, f.Name)
 	}
-	if err := f.Valid(); err != nil {
-		return f.Key, err
-	}
-	if err := d.titleFree(FinisherEntries, "finisher", f.Name, f.Key); err != nil {
-		return f.Key, err
-	}
-	return f.Key, d.do("change finisher "+f.Name, gym.PutFinisher{Finisher: f})
+	return f.Key, d.keepEntry(FinisherEntries, f.Key, f.Name, f.Valid(), gym.PutFinisher{Finisher: f})
 }
 
 // KeepDrill is [Desk.KeepLift] for a drill.
 func (d *Desk) KeepDrill(r gym.Drill) (string, error) {
 	r.Name = strings.TrimSpace(r.Name)
 	if r.Key == "" {
-		r.Own = true
-		r.Key = freeKey(r.Name, func(key string) bool { return d.has(DrillEntries, key) })
+		r.Own, r.Key = true, d.newKey(DrillEntries, r.Name)
 	}
-	if err := r.Valid(); err != nil {
-		return r.Key, err
-	}
-	if err := d.titleFree(DrillEntries, "drill", r.Name, r.Key); err != nil {
-		return r.Key, err
-	}
-	return r.Key, d.do("change drill "+r.Name, gym.PutDrill{Drill: r})
+	return r.Key, d.keepEntry(DrillEntries, r.Key, r.Name, r.Valid(), gym.PutDrill{Drill: r})
 }
 
-func (d *Desk) has(kind CatalogueKind, key string) bool {
-	_, ok := d.entry(kind, key)
-	return ok
+func (d *Desk) newKey(kind CatalogueKind, name string) string {
+	return freeKey(name, func(key string) bool {
+		_, used := d.entry(kind, key)
+		return used
+	})
 }
 
-func (d *Desk) titleFree(kind CatalogueKind, noun, name, key string) error {
-	for _, e := range d.entries(kind) {
-		if e.Key != key && gym.FoldName(e.Name) == gym.FoldName(name) {
-			return fmt.Errorf("keep %s %q: another has that name already; write a different one", noun, name)
+// keepEntry makes a change that keeps an entry, unless invalid says why not or
+// its name means another.
+func (d *Desk) keepEntry(kind CatalogueKind, key, name string, invalid error, change gym.Change) error {
+	if invalid != nil {
+		return invalid
+	}
+	for _, other := range d.meanings(kind, name) {
+		if other != key {
+			return fmt.Errorf("keep %q: that name means %q already; write a different one", name, other)
 		}
 	}
-	return nil
+	return d.do("change "+name, change)
+}
+
+// meanings are the keys that a name means in a list.
+func (d *Desk) meanings(kind CatalogueKind, name string) (keys []string) {
+	switch kind {
+	case LiftEntries:
+		return plainStrings(gym.LiftNames(d.book.Lifts).Keys(name))
+	case MovementEntries:
+		return plainStrings(gym.MovementNames(d.book.Movements).Keys(name))
+	}
+	for _, e := range d.entries(kind) {
+		if gym.FoldName(e.Name) == gym.FoldName(name) {
+			keys = append(keys, e.Key)
+		}
+	}
+	return keys
+}
+
+func plainStrings[K ~string](keys []K) []string {
+	all := make([]string, len(keys))
+	for i, k := range keys {
+		all[i] = string(k)
+	}
+	return all
 }
 
 // entry finds one entry of a list.

@@ -89,6 +89,15 @@ func readReps(text, like string) ([]int, error) {
 	return reps, nil
 }
 
+// ReadCount reads how many there are of something.
+func ReadCount(text string) (int, error) {
+	n, err := strconv.Atoi(strings.TrimSpace(text))
+	if err != nil {
+		return 0, fmt.Errorf("read number %q: it is not a whole number; write one like 4", text)
+	}
+	return n, nil
+}
+
 // number writes a figure to a tenth, which is as fine as a coach sets one.
 func number(x float64) string { return strconv.FormatFloat(math.Round(10*x)/10, 'f', -1, 64) }
 

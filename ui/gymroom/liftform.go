@@ -9,43 +9,39 @@ import (
 
 func newLiftForm(c *catalogue) *entryForm {
 	f := newEntryForm(c)
-	lift := func() gym.Lift {
+	e := editor[gym.Lift]{form: f, now: func() gym.Lift {
 		l, _ := c.host.Desk().Lift(gym.LiftKey(c.shown))
 		return l
-	}
-	change := func(set func(*gym.Lift) error) error {
-		l := lift()
-		if err := set(&l); err != nil {
-			return err
-		}
+	}, keep: func(l gym.Lift) error {
 		_, err := c.host.Desk().KeepLift(l)
 		return err
-	}
-	name := f.line("Name", false, func() string { return lift().Name }, func(text string) error {
-		return change(func(l *gym.Lift) error { l.Name = text; return nil })
+	}}
+	name := e.plain("Name", func(l *gym.Lift) *string { return &l.Name })
+	reps := e.text("Rep counts that are recorded", desk.LiftRepsText, func(l *gym.Lift, text string) (err error) {
+		l.Reps, err = desk.ReadLiftReps(text)
+		return err
 	})
-	reps := f.line("Rep counts that are recorded", false, func() string { return desk.LiftRepsText(lift()) }, func(text string) error {
-		return change(func(l *gym.Lift) (err error) { l.Reps, err = desk.ReadLiftReps(text); return err })
-	})
-	region := f.choice("Region", words(gym.Regions()), func() string { return string(lift().Region) }, func(key string) error {
-		return change(func(l *gym.Lift) error { l.Region = gym.Region(key); return nil })
-	})
-	pattern := f.choice("Pattern", words(gym.Patterns()), func() string { return string(lift().Pattern) }, func(key string) error {
-		return change(func(l *gym.Lift) error { l.Pattern = gym.Pattern(key); return nil })
-	})
-	bar := f.choice("Bar or implement", nil, func() string { return lift().Bar }, func(key string) error {
-		return change(func(l *gym.Lift) error { l.Bar = key; return nil })
-	})
-	floor := kit.NewToggle("Starts from the floor", false, func(on bool) {
-		c.host.Fail(c.saved("Saved.", change(func(l *gym.Lift) error { l.Floor = on; return nil })))
-		f.rest()
-	})
+	region := e.word("Region", words(gym.Regions()),
+		func(l gym.Lift) string { return string(l.Region) }, func(l *gym.Lift, key string) { l.Region = gym.Region(key) })
+	pattern := e.word("Pattern", words(gym.Patterns()),
+		func(l gym.Lift) string { return string(l.Pattern) }, func(l *gym.Lift, key string) { l.Pattern = gym.Pattern(key) })
+	bar := e.word("Bar or implement", nil, func(l gym.Lift) string { return l.Bar }, func(l *gym.Lift, key string) { l.Bar = key })
+	floor := f.floor(e)
 	f.also = func() {
 		bar.SetOptions(kindOptions(c.host.Desk().LiftKinds()))
-		bar.Set(lift().Bar)
-		floor.Set(lift().Floor)
+		bar.Set(e.now().Bar)
+		floor.Set(e.now().Floor)
 		enable(floor, f.isOwn())
 	}
 	f.add(name, kit.Equal(look.Gap3, region, pattern), bar, reps, floor, f.fixed)
 	return f
+}
+
+// floor says whether the lift starts from the floor, where it wants plates of
+// full diameter.
+func (f *entryForm) floor(e editor[gym.Lift]) *kit.Toggle {
+	return kit.NewToggle("Starts from the floor", false, func(on bool) {
+		f.of.host.Fail(f.of.saved("Saved.", e.change(func(l *gym.Lift) error { l.Floor = on; return nil })))
+		f.rest()
+	})
 }

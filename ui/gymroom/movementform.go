@@ -17,60 +17,58 @@ const bodyWeight = "body-weight"
 
 func newMovementForm(c *catalogue) *entryForm {
 	f := newEntryForm(c)
-	d := c.host.Desk()
-	movement := func() gym.Movement {
-		m, _ := d.Movement(gym.MovementKey(c.shown))
+	e := editor[gym.Movement]{form: f, now: func() gym.Movement {
+		m, _ := c.host.Desk().Movement(gym.MovementKey(c.shown))
 		return m
-	}
-	change := func(set func(*gym.Movement) error) error {
-		m := movement()
-		if err := set(&m); err != nil {
-			return err
-		}
-		_, err := d.KeepMovement(m)
+	}, keep: func(m gym.Movement) error {
+		_, err := c.host.Desk().KeepMovement(m)
 		return err
-	}
-	name := f.line("Name", false, func() string { return movement().Name }, func(text string) error {
-		return change(func(m *gym.Movement) error { m.Name = text; return nil })
-	})
-	f.add(f.tiers(gym.StandardM, movement), f.tiers(gym.StandardW, movement),
-		note("Full, mid and light for standard M and W; empty for a movement without loads."), name)
-	region := f.choice("Region", words(gym.Regions()), func() string { return string(movement().Region) }, func(key string) error {
-		return change(func(m *gym.Movement) error { m.Region = gym.Region(key); return nil })
-	})
-	pattern := f.choice("Pattern", words(gym.Patterns()), func() string { return string(movement().Pattern) }, func(key string) error {
-		return change(func(m *gym.Movement) error { m.Pattern = gym.Pattern(key); return nil })
-	})
-	measure := f.choice("Counted in", words(gym.Measures()), func() string { return string(movement().Measure) }, func(key string) error {
-		return change(func(m *gym.Movement) error { m.Measure = gym.Measure(key); return nil })
-	})
-	with := f.choice("Implement", nil, func() string { return orElse(movement().Implement, bodyWeight) }, func(key string) error {
-		return change(func(m *gym.Movement) error {
+	}}
+	f.add(f.tiers(e, gym.StandardM), f.tiers(e, gym.StandardW),
+		note("Full, mid and light for standard M and W; empty for a movement without loads."),
+		e.plain("Name", func(m *gym.Movement) *string { return &m.Name }))
+	f.movementWords(e)
+	usual := e.text("Count of a usual bout",
+		func(m gym.Movement) string { return strconv.Itoa(m.ReferenceReps) },
+		func(m *gym.Movement, text string) (err error) {
+			m.ReferenceReps, err = desk.ReadCount(text)
+			return err
+		})
+	pace := e.text("Seconds for each",
+		func(m gym.Movement) string { return fmt.Sprintf("%g", m.Seconds) },
+		func(m *gym.Movement, text string) (err error) { m.Seconds, err = desk.ReadSeconds(text); return err })
+	f.add(kit.Equal(look.Gap3, usual, pace), f.fixed)
+	return f
+}
+
+// movementWords adds the choices among words.
+func (f *entryForm) movementWords(e editor[gym.Movement]) {
+	region := e.word("Region", words(gym.Regions()),
+		func(m gym.Movement) string { return string(m.Region) }, func(m *gym.Movement, key string) { m.Region = gym.Region(key) })
+	pattern := e.word("Pattern", words(gym.Patterns()),
+		func(m gym.Movement) string { return string(m.Pattern) }, func(m *gym.Movement, key string) { m.Pattern = gym.Pattern(key) })
+	measure := e.word("Counted in", words(gym.Measures()),
+		func(m gym.Movement) string { return string(m.Measure) }, func(m *gym.Movement, key string) { m.Measure = gym.Measure(key) })
+	with := e.word("Implement", nil,
+		func(m gym.Movement) string { return orElse(m.Implement, bodyWeight) },
+		func(m *gym.Movement, key string) {
 			m.Implement = key
 			if key == bodyWeight {
 				m.Implement = ""
 			}
-			return nil
 		})
-	})
-	usual := f.line("Count of a usual bout", false, func() string { return strconv.Itoa(movement().ReferenceReps) }, func(text string) error {
-		return change(func(m *gym.Movement) (err error) { m.ReferenceReps, err = desk.ReadCount(text); return err })
-	})
-	pace := f.line("Seconds for each", false, func() string { return fmt.Sprintf("%g", movement().Seconds) }, func(text string) error {
-		return change(func(m *gym.Movement) (err error) { m.Seconds, err = desk.ReadSeconds(text); return err })
-	})
 	f.also = func() {
-		with.SetOptions(implementOptions(d.Implements()))
-		with.Set(orElse(movement().Implement, bodyWeight))
+		with.SetOptions(implementOptions(f.of.host.Desk().Implements()))
+		with.Set(with.read())
 	}
-	f.add(kit.Equal(look.Gap3, region, pattern), kit.Equal(look.Gap3, measure, with), kit.Equal(look.Gap3, usual, pace), f.fixed)
-	return f
+	f.add(kit.Equal(look.Gap3, region, pattern), kit.Equal(look.Gap3, measure, with))
 }
 
-// tiers is the line of the three loads for one standard.
-func (f *entryForm) tiers(s gym.Standard, movement func() gym.Movement) *kept {
+// tiers is the line of the three loads for one standard, which is open in every
+// movement.
+func (f *entryForm) tiers(e editor[gym.Movement], s gym.Standard) *kept {
 	return f.line("Loads, standard "+string(s), true,
-		func() string { return f.of.host.Desk().TierText(movement(), s) },
+		func() string { return f.of.host.Desk().TierText(e.now(), s) },
 		func(text string) error { return f.of.host.Desk().KeepTiers(gym.MovementKey(f.of.shown), s, text) })
 }
 
