@@ -103,17 +103,21 @@ func (e *entry) read() {
 
 // keep logs the entry.
 func (e *entry) keep() {
+	d := e.of.of.host.Desk()
 	asked, err := e.asked()
+	var read desk.Reading
 	if err == nil {
-		_, err = e.of.of.host.Desk().EnterResult(asked)
+		read, err = d.ReadEntry(asked)
+	}
+	if err == nil {
+		_, err = d.EnterResult(asked)
 	}
 	if err != nil {
 		e.effort.SetFault(kit.Sentence(err))
 		e.reading.Say(kit.Sentence(err), look.Bad)
 		return
 	}
-	said := e.lift.Name + " " + strings.TrimSpace(asked.Text) + " logged for " + e.athlete.Name + "."
 	e.effort.SetText("")
-	e.of.of.host.Say(said, true)
+	e.of.of.host.Say(e.athlete.Name+", "+e.lift.Name+" "+read.Says, true)
 	e.effort.Focus()
 }

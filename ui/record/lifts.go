@@ -197,6 +197,7 @@ func (l *lifts) keys() []room.Key {
 		{Press: "F3", Does: "Choose among the athlete's lifts", Do: l.list.Focus},
 		{Press: "F4", Does: "Choose any lift of the catalogue", Do: l.anyLift},
 		{Press: "F9", Does: "Trend or history of the lift", Do: l.past.flip},
+		{Press: "F10", Does: "Raise a record to what another proves", Do: l.raise.take},
 		{Press: "Del", Does: "Void the chosen result of the history", Do: l.past.void},
 	}
 }

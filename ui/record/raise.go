@@ -20,7 +20,7 @@ type raiseRow struct {
 
 func newRaiseRow(l *lifts) *raiseRow {
 	r := &raiseRow{of: l, why: kit.NewBody("").Shrinks(80)}
-	r.content = kit.Row(look.Gap2, kit.NewMark(kit.Warning, look.Warn, 14), kit.Fill(r.why), kit.NewButton("Raise it", r.take))
+	r.content = kit.Row(look.Gap2, kit.NewMark(kit.Warning, look.Warn, 14), kit.Fill(r.why), kit.NewButton("Raise it", r.take).Key("F10"))
 	return r
 }
 

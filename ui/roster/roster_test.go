@@ -88,7 +88,7 @@ func TestResultIsReadThenLoggedThenTakenBack(t *testing.T) {
 	uitest.Key(t, h.On, fyne.KeyReturn)
 	after, _ := h.Desk().Record(a.ID, "back-squat", 5)
 	assert.Equal(t, "300 kg", after.Load.String())
-	assert.Contains(t, h.Said[len(h.Said)-1], "Back squat 5x300 logged for Bram Oostling")
+	assert.Contains(t, h.Said[len(h.Said)-1], "Bram Oostling, Back squat 5 × 300 kg: a new 5RM")
 	uitest.See(t, h.On, "300 kg", "is proof for")
 	uitest.Tap(t, h.On, "Raise it")
 	three, _ := h.Desk().Record(a.ID, "back-squat", 3)
