@@ -42,13 +42,14 @@ func TestWallSizes(t *testing.T) {
 }
 
 func TestWallGetsWhatItsDeskHas(t *testing.T) {
-	desk, err := parseOptions([]string{"-db", "gym.windlass", "-light", "-pace", "1,2,60"}, os.Stderr)
+	desk, err := parseOptions([]string{"-db", "gym.windlass", "-light", "-pace", "1,2,60", "-size", "1920x1080@65"}, os.Stderr)
 	require.NoError(t, err)
 	wall, err := parseOptions(desk.wallArgs(), os.Stderr)
 	require.NoError(t, err)
 	assert.True(t, wall.wall)
 	assert.Equal(t, desk.db, wall.db)
 	assert.Equal(t, desk.light, wall.light)
+	assert.Equal(t, "1920x1080@65", wall.size)
 	assert.Equal(t, desk.pace.speed, wall.pace.speed)
 	assert.True(t, desk.pace.start.Equal(wall.pace.start))
 }

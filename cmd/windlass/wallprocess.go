@@ -79,6 +79,9 @@ func (o options) wallArgs() []string {
 	if o.light {
 		args = append(args, "-light")
 	}
+	if o.plain() {
+		args = append(args, "-size", o.size)
+	}
 	if o.size != "" {
 		args = append(args, "-size", o.size)
 	}
