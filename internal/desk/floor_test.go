@@ -227,6 +227,8 @@ func TestQueueAsksLateCallsFirst(t *testing.T) {
 	assert.Empty(t, board.Queue(m), "no call is owed under the top rungs")
 	board, m = at(13)
 	require.Len(t, board.Queue(m), 2)
+	begin, _ := board.NextCall(m, "")
+	assert.Equal(t, first.ID, begin)
 	require.NoError(t, b.Call(c.ID, first.ID, gym.ClimbCall))
 	board, m = at(13.5)
 	next, ok := board.NextCall(m, first.ID)

@@ -72,9 +72,9 @@ func (b Board) NextCall(m clock.Moment, after gym.ID) (gym.ID, bool) {
 	if len(queue) == 0 {
 		return "", false
 	}
-	order := map[gym.ID]int{}
+	order := map[gym.ID]int{} // from 1, so that who is not on the board stands before all
 	for i, l := range b.Lifters() {
-		order[l.Athlete] = i
+		order[l.Athlete] = i + 1
 	}
 	for _, o := range queue {
 		if o.Late == queue[0].Late && order[o.Lifter.Athlete] > order[after] {

@@ -53,7 +53,7 @@ type Floor struct {
 	id    gym.ID    // of the class on the floor; empty for none
 	class gym.Class // as it stands on the desk
 	board desk.Board
-	seen  bool // a class that was running was greeted
+	found gym.ID // the class that was on the clock when the program started
 
 	chooser *chooser
 	title   *kit.Text
@@ -68,6 +68,9 @@ type Floor struct {
 // New returns the room.
 func New(h room.Host) room.Room {
 	f := &Floor{host: h, stage: container.NewStack()}
+	if live, ok := f.desk().LiveClass(); ok && live.Clock.Started() {
+		f.found = live.ID
+	}
 	f.chooser = newChooser(f)
 	f.views = []view{newSetUp(f), newLive(f), newResults(f), newWorkout(f), newSummary(f)}
 	f.title = kit.NewTitle("").Shrinks(160)
@@ -113,10 +116,10 @@ func (f *Floor) leave() {
 
 // greet says, once, that a class went on while the program was away.
 func (f *Floor) greet() {
-	if f.seen || f.id == "" {
+	if f.found == "" || f.id != f.found {
 		return
 	}
-	f.seen = true
+	f.found = ""
 	if text := f.desk().Resumed(f.class); text != "" {
 		f.host.Say(text, false)
 	}

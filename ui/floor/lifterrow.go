@@ -61,12 +61,12 @@ func newLifterRow(choose func(gym.ID)) *lifterRow {
 	r.name, r.warning = kit.NewStrong("").Shrinks(40), kit.NewMark(kit.NoShape, look.Warn, 12)
 	r.call = kit.NewMark(kit.NoShape, look.Muted, 12)
 	r.load, r.small, r.reps = kit.NewTitle(""), kit.NewHeading(""), kit.NewCaption("")
-	r.picture, r.change = kit.NewPlatePicture(72, 22), kit.NewCaption("").Shrinks(20)
+	r.picture, r.change = kit.NewPlatePicture(leastPicture, 16), kit.NewCaption("").Shrinks(20)
 	r.next, r.other = kit.NewCaption("").Tone(look.Text), kit.NewCaption("").Tone(look.Warn)
 	first := kit.Row(look.Gap1, r.warning, kit.Fill(kit.Column(0, kit.Fill(), r.name, kit.Fill())), r.call, r.other, r.load, r.small, kit.Wide(22, r.reps))
-	r.second = kit.Row(look.Gap2, r.picture, kit.Fill(kit.Column(0, kit.Fill(), r.change, kit.Fill())), r.next)
+	r.second = container.New(sleeveLayout{r}, r.picture, r.change, r.next)
 	r.small.Hide()
-	r.inner = kit.Column(0, kit.Fill(first), r.second)
+	r.inner = kit.Column(0, kit.Fill(first), kit.Fill(r.second))
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -228,4 +228,33 @@ func (insetLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
 func (insetLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	objects[0].Move(fyne.NewPos(look.Gap3, 2))
 	objects[0].Resize(size.SubtractWidthHeight(look.Gap3+look.Gap2, look.Gap1))
+}
+
+// sleeveLayout sets a row's second line: what comes next at the far end, the change
+// as wide as its words, and the picture in what is left.
+type sleeveLayout struct{ row *lifterRow }
+
+// The picture's width in units.
+const leastPicture, mostPicture = 60, 168
+
+// MinSize implements fyne.Layout.
+func (sleeveLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(120, 16) }
+
+// Layout implements fyne.Layout.
+func (l sleeveLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
+	r := l.row
+	next := r.next.MinSize()
+	words := fyne.MeasureText(r.change.Label(), look.CaptionSize, fyne.TextStyle{}).Width
+	line := next.Height
+	left, right := float32(0), size.Width-next.Width
+	if r.picture.Visible() {
+		width := min(mostPicture, max(leastPicture, right-words-2*look.Gap2))
+		r.picture.Move(fyne.NewPos(0, 0))
+		r.picture.Resize(fyne.NewSize(width, size.Height))
+		left = width + look.Gap2
+	}
+	r.change.Move(fyne.NewPos(left, (size.Height-line)/2))
+	r.change.Resize(fyne.NewSize(max(0, right-look.Gap2-left), line))
+	r.next.Move(fyne.NewPos(right, (size.Height-line)/2))
+	r.next.Resize(next)
 }

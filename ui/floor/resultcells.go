@@ -43,7 +43,7 @@ func verdictCell(p desk.Proposal) kit.Cell {
 	case v.Raises:
 		return kit.Cell{Text: percent + "record", Shape: kit.Up, Mark: look.Good}
 	case v.Grade == climb.Under:
-		return kit.Cell{Text: percent + "under the heavy line", Shape: kit.Down, Mark: look.Warn}
+		return kit.Cell{Text: percent + "under the line", Shape: kit.Down, Mark: look.Warn}
 	}
 	return kit.Cell{Text: percent + "heavy day", Shape: kit.Disc, Mark: look.ZoneTop}
 }

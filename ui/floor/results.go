@@ -51,7 +51,8 @@ func newResults(f *Floor) *results {
 		{Title: "Athlete", Width: 96, Grow: 1}, {Title: "Lift", Width: 92}, {Title: "Sets", Width: 56}, {Title: "Load", Width: 76, End: true},
 	}, kit.Rows{Len: func() int { return len(r.loads) }, Cell: r.secondCell})
 	r.second.Empty = "No track has a second lift today."
-	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("Second lift, everybody's load", kit.NewPanel(r.second))))
+	onwards := kit.Row(look.Gap2, kit.Fill(), kit.NewButton("Conditioning", f.toConditioning).Key("K"), kit.NewButton("Finish", f.toSummary).Key("Q"))
+	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("Second lift, everybody's load", kit.NewPanel(r.second))), onwards)
 	r.all = kit.Row(look.Gap3, kit.Fill(kit.NewPanel(r.list)), kit.Full(kit.Wide(380, right)))
 	return r
 }
@@ -206,8 +207,8 @@ func (r *results) keys() []room.Key {
 		{Press: "Enter", Does: "Log the result that stands there", Do: r.confirm},
 		{Press: "M", Does: "Log that nothing counted", Do: r.miss},
 		{Press: "T", Does: "Type another load", Do: r.field.Focus},
-		{Press: "K", Does: "Go on to the conditioning", Do: func() { r.floor.toConditioning() }},
-		{Press: "Q", Does: "Finish the class", Do: func() { r.floor.toSummary() }},
+		{Press: "K", Does: "Go on to the conditioning", Do: r.floor.toConditioning},
+		{Press: "Q", Does: "Finish the class", Do: r.floor.toSummary},
 	}
 }
 

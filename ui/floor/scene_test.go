@@ -114,6 +114,7 @@ func TestClassOfThirty(t *testing.T) {
 	require.Equal(t, gym.Climbing, c.Stage, "%v", h.failed)
 	require.Len(t, c.Lifters, 29)
 
+	assert.NotContains(t, strings.Join(h.said, "\n"), "went on while", "a class that was opened here needs no greeting")
 	h.climb()
 	h.results()
 	h.conditioning()

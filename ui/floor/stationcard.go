@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"windlass/internal/clock"
 	"windlass/internal/desk"
@@ -24,24 +25,10 @@ type stationCard struct {
 
 func newStationCard(pick func(gym.ID)) *stationCard {
 	c := &stationCard{pick: pick, name: kit.NewStrong(""), bar: kit.NewCaption("").Shrinks(40)}
-	c.list = kit.Column(0)
+	c.list = container.New(rowsLayout{})
 	head := kit.Row(look.Gap2, c.name, kit.Fill(kit.Column(0, kit.Fill(), c.bar.Align(fyne.TextAlignTrailing), kit.Fill())))
 	c.all = kit.NewPanel(kit.Column(0, kit.Pad(look.Gap2, head), kit.NewRule(), kit.Fill(c.list)))
 	return c
-}
-
-// rowHeight is the height of a lifter's row where four share a station; the rows
-// of more take the same room.
-const (
-	rowHeight   = 54
-	usualPlaces = 4
-)
-
-func heightFor(lifters int) float32 {
-	if lifters <= usualPlaces {
-		return rowHeight
-	}
-	return float32(rowHeight*usualPlaces) / float32(lifters)
 }
 
 // set shows the lifters of a station at a moment.
@@ -55,7 +42,7 @@ func (c *stationCard) set(l *live, name, bar string, lifters []desk.BoardLifter,
 		c.list.Objects = nil
 		for i := range lifters {
 			c.rows[i].tight(len(lifters) > usualPlaces)
-			c.list.Objects = append(c.list.Objects, kit.Tall(heightFor(len(lifters)), c.rows[i]))
+			c.list.Objects = append(c.list.Objects, c.rows[i])
 		}
 		c.list.Refresh()
 	}
