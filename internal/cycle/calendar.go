@@ -52,17 +52,9 @@ func (k Calendar) planOf(track gym.ID, on day.Date, w Week) gym.DayPlan {
 	return look(c, At{track, c.WeekOf(on), placed.Plan})
 }
 
-// TrackOf returns the track of an athlete on a day: that of the latest move on or
-// before it. An athlete without a track has none.
+// TrackOf returns the track of an athlete on a day, as [gym.TrackOn] has it.
 func (k Calendar) TrackOf(athlete gym.ID, on day.Date) gym.ID {
-	var track gym.ID
-	since := day.None
-	for _, m := range k.moves[athlete] {
-		if m.From <= on && (since == day.None || m.From >= since) {
-			track, since = m.Track, m.From
-		}
-	}
-	return track
+	return gym.TrackOn(k.moves[athlete], on)
 }
 
 // TrackWeek returns where the days of a track's week stand in the week of a date:

@@ -81,19 +81,15 @@ func newRosterReader(book *gym.Book, o Options, c columns, epoch day.Date, lifts
 	return r
 }
 
-// tracksOn returns the track of every athlete on a day: that of the latest move.
+// tracksOn returns the track of every athlete on a day.
 func tracksOn(moves []gym.TrackMove, on day.Date) map[gym.ID]gym.ID {
-	latest := map[gym.ID]gym.TrackMove{}
+	of := map[gym.ID][]gym.TrackMove{}
 	for _, m := range moves {
-		known, ok := latest[m.Athlete]
-		later := m.From > known.From || m.From == known.From && m.Made.After(known.Made)
-		if m.From <= on && (!ok || later) {
-			latest[m.Athlete] = m
-		}
+		of[m.Athlete] = append(of[m.Athlete], m)
 	}
-	tracks := map[gym.ID]gym.ID{}
-	for athlete, m := range latest {
-		tracks[athlete] = m.Track
+	tracks := make(map[gym.ID]gym.ID, len(of))
+	for athlete, moves := range of {
+		tracks[athlete] = gym.TrackOn(moves, on)
 	}
 	return tracks
 }

@@ -121,6 +121,20 @@ type TrackMove struct {
 	Made    time.Time `json:"made"`
 }
 
+// TrackOn returns an athlete's track of a day by the athlete's moves in any order:
+// that of the latest on or before it, and of two from one day that of the one made
+// later. It is empty without a move.
+func TrackOn(moves []TrackMove, on day.Date) ID {
+	var latest TrackMove
+	for _, m := range moves {
+		later := m.From > latest.From || m.From == latest.From && !m.Made.Before(latest.Made)
+		if m.From <= on && (latest.From == day.None || later) {
+			latest = m
+		}
+	}
+	return latest.Track
+}
+
 // Restriction is something an athlete must not or should not do for a while.
 // It stands beside the name on the desk and never leaves it.
 type Restriction struct {

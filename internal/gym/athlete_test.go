@@ -1,7 +1,9 @@
 package gym_test
 
 import (
+	"slices"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -126,4 +128,25 @@ func TestRestrictionTouches(t *testing.T) {
 	open := aRestriction()
 	open.Until = day.None
 	assert.True(t, open.Touches(on("2036-01-01"), gym.Upper), "until it is lifted")
+}
+
+func TestTrackOn(t *testing.T) {
+	early, late := on("2026-03-02"), on("2026-03-16")
+	made := time.Date(2026, time.March, 1, 9, 0, 0, 0, time.UTC)
+	moves := []gym.TrackMove{
+		{Track: "off", From: late, Made: made},
+		{Track: "first", From: early, Made: made},
+		{Track: "second", From: early, Made: made.Add(time.Minute)}, // put right on the same day
+		{Track: "", From: late.Add(7), Made: made},
+	}
+	for _, row := range []struct {
+		on   day.Date
+		want gym.ID
+	}{
+		{early.Add(-1), ""}, {early, "second"}, {late.Add(-1), "second"}, {late, "off"}, {late.Add(7), ""},
+	} {
+		assert.Equal(t, row.want, gym.TrackOn(moves, row.on), row.on)
+		slices.Reverse(moves)
+	}
+	assert.Empty(t, gym.TrackOn(nil, early))
 }
