@@ -229,6 +229,9 @@ func (d *Desk) DayLines(p gym.DayPlan) []string {
 	if p.Notes != "" {
 		lines = append(lines, "Notes: "+p.Notes)
 	}
+	if len(lines) == 0 {
+		return []string{"Nothing was planned for this day."}
+	}
 	return lines
 }
 
@@ -247,7 +250,9 @@ func (d *Desk) WorkoutText(w gym.Workout) string {
 		switch {
 		case item.Movement == "":
 			items = append(items, "rest")
-		case len(w.Reps) > 0 || !ok:
+		case !ok:
+			items = append(items, string(item.Movement))
+		case len(w.Reps) > 0:
 			items = append(items, m.Name)
 		default:
 			items = append(items, amountOf(w, item, m.Measure)+" "+m.Name)

@@ -17,7 +17,7 @@ import (
 
 // largest is a room on the demo gym, its people and its past, with the longest
 // cycle there is in twice as many tracks.
-func largest(b *testing.B) *uitest.Host {
+func largest(b testing.TB) *uitest.Host {
 	b.Helper()
 	d, now := uitest.DemoDesk(b)
 	book := *d.Book()

@@ -107,15 +107,20 @@ func TestSecondLiftShowsEachAthletesLoad(t *testing.T) {
 	picture(t, h, "second")
 }
 
-// Nothing is drawn where it does not fit, at either size of window.
+// Nothing is drawn where it does not fit, at either size of window and with six
+// tracks of long names.
 func TestNothingIsClipped(t *testing.T) {
 	d, _ := uitest.DemoDesk(t)
-	for _, size := range []fyne.Size{stage, fyne.NewSize(1720, 1040)} {
-		h := uitest.Stage(t, d, look.Dark(), size, cyclegrid.New)
+	for name, open := range map[string]func() *uitest.Host{
+		"usual": func() *uitest.Host { return uitest.Stage(t, d, look.Dark(), stage, cyclegrid.New) },
+		"wide":  func() *uitest.Host { return uitest.Stage(t, d, look.Dark(), fyne.NewSize(1720, 1040), cyclegrid.New) },
+		"long":  func() *uitest.Host { return largest(t) },
+	} {
+		h := open()
 		uitest.Key(t, h.On, fyne.KeyDown)
 		for range 3 {
-			assert.Empty(t, uitest.Overflows(h.On), "%v", size)
-			picture(t, h, "wide")
+			assert.Empty(t, uitest.Overflows(h.On), name)
+			picture(t, h, name)
 			h.Press(t, "D")
 		}
 	}

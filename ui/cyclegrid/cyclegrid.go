@@ -49,14 +49,14 @@ const sideWidth float32 = 384
 // New makes the room.
 func New(h room.Host) room.Room {
 	r := &Cycle{host: h, title: kit.NewTitle("").Shrinks(120), dates: kit.NewCaption("").Shrinks(80)}
-	r.choose = kit.NewChoice("", nil, func(o kit.Option) { r.take(gym.ID(o.Key)) }).Hint("Another cycle").Least(190)
+	r.choose = kit.NewChoice("", nil, func(o kit.Option) { r.take(gym.ID(o.Key)) }).Hint("Another cycle").Least(160)
 	r.tabs = kit.NewSegmented([]string{"–"}, 0, r.turn)
 	r.grid = newGrid(r)
 	r.side = newSide(r)
 	r.maker = newMaker(r)
-	planned := kit.Column(look.Gap2, r.tabRow(), kit.Fill(kit.NewPanel(kit.Pad(look.Gap1, r.grid))))
-	r.body = kit.Pad(look.Gap4, kit.Column(look.Gap3, r.head(),
-		kit.Fill(kit.Row(look.Gap3, kit.Fill(planned), kit.Full(kit.Wide(sideWidth, r.side.all)))), r.foot()))
+	planned := kit.NewPanel(kit.Pad(look.Gap1, r.grid))
+	r.body = kit.Pad(look.Gap4, kit.Column(look.Gap3, r.head(), kit.Row(look.Gap2, r.tabs, kit.Fill(), r.side.turns),
+		kit.Fill(kit.Row(look.Gap3, kit.Fill(planned), kit.Full(kit.Wide(sideWidth, r.side.stage)))), r.foot()))
 	r.empty = kit.NewEmpty("No cycle yet",
 		"A cycle is a block of 3 to 26 weeks with a goal. Make one in four steps from the built-in tracks, and change it day by day.",
 		kit.NewButton("Make a cycle", r.make).Primary().Key("N"))
@@ -68,8 +68,9 @@ func (r *Cycle) desk() *desk.Desk { return r.host.Desk() }
 
 func (r *Cycle) head() fyne.CanvasObject {
 	words := kit.Column(0, r.title, r.dates)
-	return kit.Tall(40, kit.Row(look.Gap3, kit.Fill(words), legend(), r.choose,
+	return kit.Tall(40, kit.Row(look.Gap2, kit.Fill(words), legend(), r.choose,
 		kit.NewButton("Goal", r.rename).Key("G").Tip("The cycle's name and goal, and its removal."),
+		kit.NewButton("Run a wave", r.wave).Key("W").Tip("Writes the rep counts of the main lifts into this track's weeks."),
 		kit.NewButton("New cycle", r.make).Key("N").Tip("Makes a cycle in four steps."),
 		kit.NewButton("Next cycle", r.next).Key("P").Tip("Starts another cycle with the plans of this one.")))
 }
@@ -80,17 +81,12 @@ func legend() fyne.CanvasObject {
 	for _, x := range []struct {
 		region gym.Region
 		name   string
-	}{{gym.Lower, "lower body"}, {gym.Upper, "upper body"}, {gym.WholeBody, "whole body"}, {gym.Trunk, "trunk"}} {
+	}{{gym.Lower, "lower"}, {gym.Upper, "upper"}, {gym.WholeBody, "whole body"}, {gym.Trunk, "trunk"}} {
 		row.Add(kit.NewMark(regionShapes[x.region], look.Accent, 10))
 		row.Add(kit.NewCaption(x.name))
 		row.Add(kit.Wide(look.Gap1, kit.Fill()))
 	}
 	return row
-}
-
-func (r *Cycle) tabRow() fyne.CanvasObject {
-	return kit.Row(look.Gap2, r.tabs, kit.Fill(),
-		kit.NewButton("Run a wave", r.wave).Key("W").Tip("Writes the rep counts of the main lifts into this track's weeks."))
 }
 
 // foot is the bar of what can be done with days and weeks.

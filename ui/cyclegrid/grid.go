@@ -13,8 +13,12 @@ import (
 // restShare is how wide a weekday without training is against the others.
 const restShare float32 = 0.42
 
+// leastWeek is the height of a week in which a day has room for three lines; twelve
+// of them fit the desk window.
+const leastWeek float32 = 52
+
 func newGrid(r *Cycle) *kit.WeekGrid {
-	g := kit.NewWeekGrid(dayNames(r.desk()), func(s kit.Spot) kit.WeekCell { return cellOf(r.view, r.track, s) })
+	g := kit.NewWeekGrid(dayNames(r.desk().Settings().FirstDay), func(s kit.Spot) kit.WeekCell { return cellOf(r.view, r.track, s) }).Least(leastWeek)
 	g.OnCursor = func(kit.Spot) { r.side.refresh() }
 	g.OnOpen = func(kit.Spot) { r.side.focus() }
 	g.OnMove = r.move
@@ -22,11 +26,11 @@ func newGrid(r *Cycle) *kit.WeekGrid {
 	return g
 }
 
-// dayNames are the days across, the gym's first weekday first.
-func dayNames(d *desk.Desk) []string {
+// dayNames are the days across from the first day of a week.
+func dayNames(first day.Weekday) []string {
 	names := make([]string, 7)
 	for i := range names {
-		names[i] = ((d.Settings().FirstDay + day.Weekday(i)) % 7).Short()
+		names[i] = ((first + day.Weekday(i)) % 7).Short()
 	}
 	return names
 }
@@ -52,6 +56,9 @@ func drawTracks(v desk.CycleView, track int, tabs *kit.Segmented, grid *kit.Week
 	}
 	if track < len(v.Tracks) {
 		grid.SetShares(sharesOf(v.Tracks[track].Used))
+	}
+	if len(v.Tracks) > 0 {
+		grid.SetDays(dayNames(v.Cycle.Start.Weekday()))
 	}
 	grid.SetWeeks(weeks)
 }

@@ -24,7 +24,7 @@ type review struct {
 func newReview(m *maker) *review {
 	r := &review{maker: m, verdict: kit.NewHeading("").Shrinks(160)}
 	r.tabs = kit.NewSegmented([]string{"–"}, 0, func(i int) { r.track = i; r.draw() })
-	r.grid = kit.NewWeekGrid(dayNames(m.room.desk()), func(s kit.Spot) kit.WeekCell { return cellOf(r.view(), r.track, s) })
+	r.grid = kit.NewWeekGrid(dayNames(m.room.desk().Settings().FirstDay), func(s kit.Spot) kit.WeekCell { return cellOf(r.view(), r.track, s) }).Least(leastWeek)
 	r.grid.OnKey = r.heard
 	r.breaches = newBreachList(r.view, r.lead)
 	grid := kit.Column(look.Gap2, kit.Row(0, r.tabs, kit.Fill()), kit.Fill(kit.NewPanel(kit.Pad(look.Gap1, r.grid))))

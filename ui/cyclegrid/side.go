@@ -8,7 +8,6 @@ import (
 
 	"windlass/internal/desk"
 	"windlass/ui/kit"
-	"windlass/ui/look"
 )
 
 // side is what stands beside the grid: the chosen day, or what breaks a rule.
@@ -18,7 +17,6 @@ type side struct {
 	editor   *editor
 	breaches *breachList
 	stage    *fyne.Container
-	all      fyne.CanvasObject
 }
 
 func newSide(r *Cycle) *side {
@@ -26,7 +24,6 @@ func newSide(r *Cycle) *side {
 	s.editor, s.breaches = newEditor(r), newBreachList(func() desk.CycleView { return r.view }, s.lead)
 	s.turns = kit.NewSegmented([]string{"The day", "What breaks a rule"}, 0, s.turn)
 	s.stage = container.NewStack(s.editor.all)
-	s.all = kit.Column(look.Gap2, kit.Row(look.Gap2, s.turns, kit.Fill()), kit.Fill(s.stage))
 	return s
 }
 

@@ -69,6 +69,7 @@ type WeekGrid struct {
 	pulled  bool // a day is being dragged
 	rest    float32
 	focused bool
+	least   float32   // the least height of a week
 	shares  []float32 // how wide each day is against the others; nil is all alike
 	face    *weekFace
 }
@@ -80,14 +81,14 @@ var nowhere = Spot{-1, -1}
 const (
 	weekTitleWidth = 92
 	weekHeadHeight = 28
-	weekLeast      = 48 // the least height of a week
+	weekLeast      = 48 // the usual least height of a week
 	weekMost       = 76
 )
 
 // NewWeekGrid returns a grid of the given days across; cell says what stands in a
 // day, and is asked only for the weeks in sight.
 func NewWeekGrid(days []string, cell func(Spot) WeekCell) *WeekGrid {
-	g := &WeekGrid{days: days, cell: cell, over: nowhere, drag: nowhere}
+	g := &WeekGrid{days: days, cell: cell, over: nowhere, drag: nowhere, least: weekLeast}
 	g.ExtendBaseWidget(g)
 	return g
 }
@@ -97,6 +98,21 @@ func (g *WeekGrid) SetWeeks(weeks []WeekTitle) {
 	g.weeks = weeks
 	g.cursor, g.anchor = g.within(g.cursor), g.within(g.anchor)
 	g.Refresh()
+}
+
+// Least sets the least height of a week, in units; a grid that is too long for it
+// scrolls.
+func (g *WeekGrid) Least(height float32) *WeekGrid {
+	g.least = height
+	return g
+}
+
+// SetDays renames the days across, as many as there are.
+func (g *WeekGrid) SetDays(days []string) {
+	if len(days) == len(g.days) {
+		g.days = days
+		g.Refresh()
+	}
 }
 
 // SetShares says how wide the days across are against each other, so that days
@@ -172,7 +188,7 @@ func (g *WeekGrid) inSight() int {
 // rowHeight shares the height among the weeks, within reason.
 func (g *WeekGrid) rowHeight() float32 {
 	room := g.Size().Height - weekHeadHeight
-	return min(weekMost, max(weekLeast, room/float32(max(1, len(g.weeks)))))
+	return min(weekMost, max(g.least, room/float32(max(1, len(g.weeks)))))
 }
 
 // column is where a day across begins and how wide it is.

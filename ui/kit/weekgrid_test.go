@@ -201,6 +201,10 @@ func TestGridSharesItsWidth(t *testing.T) {
 		uitest.TapAt(w, at)
 		assert.Equal(t, kit.Spot{Week: 3, Day: day}, g.Cursor())
 	}
+	g.SetDays([]string{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"})
+	sunday, _ := uitest.Where(w, "Sun")
+	monday, _ := uitest.Where(w, "Mon")
+	assert.Less(t, sunday.X, monday.X, "a week may begin on another day")
 	first, _ := uitest.Where(w, "0/0")
 	second, _ := uitest.Where(w, "0/1")
 	assert.InDelta(t, (gridSize.Width-92)/6.4, second.X-first.X, 1, "a full share of what the titles leave")
