@@ -18,8 +18,12 @@ import (
 	"windlass/ui/room"
 )
 
-// Width is what the record takes of a room's width, in units.
-const Width = 560
+// Width is what the record needs of a room's width, and Most what it has use for,
+// in units.
+const (
+	Width = 560
+	Most  = 640
+)
 
 // section is one of the record's parts. It is made once and drawn in place.
 type section interface {
@@ -115,16 +119,19 @@ func (r *Record) turn(i int) {
 	r.draw()
 }
 
+// Log gives the keyboard to the line that logs a result.
+func (r *Record) Log() {
+	r.turn(0)
+	r.lifts.entry.focus()
+}
+
 // Keys are those of the record and of the section in front.
 func (r *Record) Keys() []room.Key {
 	keys := []room.Key{}
 	for i, t := range tabs {
 		keys = append(keys, room.Key{Press: t.key, Does: "Record: " + t.name, Do: func() { r.turn(i) }})
 	}
-	keys = append(keys, room.Key{Press: "F2", Does: "Log a result of the chosen lift", Do: func() {
-		r.turn(0)
-		r.lifts.entry.focus()
-	}})
+	keys = append(keys, room.Key{Press: "F2", Does: "Log a result of the chosen lift", Do: r.Log})
 	keys = append(keys, room.Key{Press: "Ctrl+T", Does: "Decide a tier for every movement", Do: r.decideForAll})
 	return append(keys, r.parts[r.front].keys()...)
 }

@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 
 	"windlass/internal/desk"
 	"windlass/internal/gym"
@@ -38,7 +39,7 @@ func New(h room.Host) room.Room {
 	r.filters.leave = r.table.list.Focus
 	r.record = record.New(h, r.moveShown, r.typed)
 	left := kit.Column(look.Gap3, r.top(), r.filters.content, kit.Fill(kit.NewPanel(kit.Fill(r.table.list))), r.foot())
-	r.content = kit.Pad(look.Gap6, kit.Row(look.Gap6, kit.Fill(left), kit.Full(kit.Wide(record.Width, r.record.Content()))))
+	r.content = kit.Pad(look.Gap6, container.New(beside{}, left, r.record.Content()))
 	return r
 }
 

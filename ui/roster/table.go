@@ -50,6 +50,7 @@ func newTable(r *Roster) *table {
 	t.list.OnMark = t.mark
 	t.list.OnCursor = func(int) { r.showCursor() }
 	t.list.OnRune = r.typed
+	t.list.OnOpen = func(int) { r.record.Log() }
 	t.list.OnSort = func(column int, down bool) {
 		t.sort, t.down = sorts[column], down
 		r.list()
