@@ -60,7 +60,12 @@ func (a App) complain(err error) {
 
 func (a *App) run(ctx context.Context, args []string) error {
 	flags := quietFlags("windlassctl")
-	flags.StringVar(&a.db, "db", "", "the gym's `file`; without it, the one in your own data folder")
+	flags.Func("db", "the gym's `file`; without it, the one in your own data folder", func(name string) error {
+		if a.db = name; name == "" {
+			return errors.New("it names no file; leave -db out to mean the one in your own data folder")
+		}
+		return nil
+	})
 	flags.BoolVar(&a.json, "json", false, "print one JSON document")
 	if err := flags.Parse(args); err != nil {
 		return a.helpOr(fmt.Errorf("run windlassctl: %w", err), func() { a.overview(flags) }, "windlassctl -h lists the commands")

@@ -114,6 +114,7 @@ func TestWrongUse(t *testing.T) {
 		{"athletes -colour red", []string{"-colour", "windlassctl athletes -h"}},
 		{"climb -record 100kg -reps many", []string{`"many"`, "-reps", "windlassctl climb -h"}},
 		{"-verbose athletes", []string{"-verbose", "-h"}},
+		{"-db= athletes", []string{"-db", "it names no file", "leave -db out"}}, // a script's unset variable
 		{"export", []string{"-out DIR", "-xlsx FILE"}},
 		{"export -out -", []string{"-xlsx -"}},
 		{"repmax", []string{"-from"}},

@@ -25,11 +25,15 @@ const (
 
 // Book returns the gym as it stands on the morning of a day: in the sixth week of
 // a cycle of twelve, with the five weeks before it and the days of this one
-// trained. A day within the first half year of 1970 leaves no room for that.
+// trained. A day of 1970 leaves no room for that,
+// and one in the year 9999 none for what is planned.
 func Book(seed uint64, today day.Date) (gym.Book, error) {
 	start := today.Add(-int(today.Weekday()) - 7*trainedWeeks)
 	if start.Add(-daysKnown) <= day.None {
 		return gym.Book{}, fmt.Errorf("make demo gym on %q: there is no room for its past; choose a later day", today)
+	}
+	if today >= day.Of(9999, 1, 1) {
+		return gym.Book{}, fmt.Errorf("make demo gym on %q: there is no room for its future; choose an earlier day", today)
 	}
 	w := &world{chance: newChance(seed), start: start, today: today}
 	if err := w.found(); err != nil {

@@ -40,9 +40,11 @@ func TestSameSeedSameGym(t *testing.T) {
 	assert.NotEqual(t, made(t, 7, monday).Results, made(t, 8, monday).Results, "another seed, another gym")
 }
 
-func TestNoRoomForThePast(t *testing.T) {
+func TestNoRoomForPastOrFuture(t *testing.T) {
 	_, err := demo.Book(1, day.Of(1970, 3, 1))
-	assert.ErrorContains(t, err, `make demo gym on "1970-03-01"`)
+	require.ErrorContains(t, err, `make demo gym on "1970-03-01"`)
+	_, err = demo.Book(1, day.Of(9999, 1, 1))
+	assert.ErrorContains(t, err, "no room for its future")
 }
 
 // On every weekday and for every seed: rows are valid, records fit together, what
