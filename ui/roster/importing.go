@@ -159,6 +159,13 @@ func rejections(all []exchange.Rejection) fyne.CanvasObject {
 		}
 		return kit.Cell{Text: all[row].Reason}
 	}})
+	list.OnKey = func(key *fyne.KeyEvent) bool { // Return is the question's, as there is nothing to open
+		if key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter {
+			kit.PassKey(list, key)
+			return true
+		}
+		return false
+	}
 	list.OnCursor = func(row int) { why.SetText(all[row].Reason) }
 	return kit.Column(look.Gap2, kit.Tall(168, kit.Fill(kit.NewPanel(kit.Fill(list)))), kit.Tall(44, kit.Fill(why)))
 }
