@@ -176,23 +176,6 @@ func (d *Desk) CheckOut(class, athlete gym.ID) error {
 	})
 }
 
-// KeepLifter keeps a lifter of a class as the coach changed it: another lift, rep
-// count, base, first load or station. A base that the coach types counts as
-// reported.
-func (d *Desk) KeepLifter(class gym.ID, changed gym.Lifter) error {
-	return d.change("change lifter", class, func(c *gym.Class) error {
-		l, err := lifter(c, changed.Athlete)
-		if err != nil {
-			return err
-		}
-		if changed.Reps < 0 || changed.Reps > gym.MaxReps {
-			return fmt.Errorf("%d reps are no rep max; write 1 to %d", changed.Reps, gym.MaxReps)
-		}
-		*l = changed
-		return nil
-	})
-}
-
 // KeepPiece changes what a track lifts in a class. Its lifters take the new lift,
 // unless they have made a call already.
 func (d *Desk) KeepPiece(class gym.ID, piece gym.Piece) error {
