@@ -94,6 +94,9 @@ func (w *Window) held() fyne.KeyModifier {
 	return 0
 }
 
+// Press does what a key does, written as the coach reads it: "Ctrl+O".
+func (w *Window) Press(press string) bool { return w.do(readPress(press)) }
+
 // do does what a key does in the room in front, or else everywhere.
 func (w *Window) do(p press) bool {
 	for _, keys := range [][]room.Key{w.rooms[w.front].Keys(), w.keys()} {

@@ -12,6 +12,7 @@ import (
 	"windlass/internal/store"
 	"windlass/ui"
 	"windlass/ui/look"
+	"windlass/ui/room"
 )
 
 // console is a desk with its file and its windows.
@@ -66,7 +67,8 @@ func (c *console) begin(choice ui.First) error {
 		return err
 	}
 	if choice.Roster {
-		c.main.Open("Roster", "")
+		c.main.Open(room.Roster, "")
+		c.main.Press("Ctrl+O")
 	}
 	return nil
 }
