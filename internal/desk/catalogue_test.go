@@ -109,10 +109,10 @@ func TestWhatIsInUseIsOnlyHidden(t *testing.T) {
 func TestTierLoadsAreKept(t *testing.T) {
 	b := newBench(t)
 	key := gym.MovementKey("kettlebell-swing")
-	m, ok := b.Movement(key)
+	_, ok := b.Movement(key)
 	require.True(t, ok)
 	require.NoError(t, b.KeepTiers(key, gym.StandardM, "28, 24; 20"))
-	m, _ = b.reopened().Movement(key)
+	m, _ := b.reopened().Movement(key)
 	assert.Equal(t, gym.TierLoads{Full: 28 * mass.Kilogram, Mid: 24 * mass.Kilogram, Light: 20 * mass.Kilogram}, m.Loads[gym.StandardM])
 	assert.Equal(t, "28, 24, 20", b.TierText(m, gym.StandardM))
 	for want, text := range map[string]string{

@@ -53,16 +53,14 @@ func newClosures(t *timetable) *closures {
 	})
 	list := kit.NewCard("Closed days", kit.Fill(c.list.list),
 		kit.NewButton("", c.list.list.Focus).Key("D").Plain().Tip("Go to the closed days"))
-	form := kit.NewCard("", kit.Column(look.Gap1, name, kit.Equal(look.Gap3, from, until)))
+	c.list.form = kit.Column(look.Gap1, name, kit.Equal(look.Gap3, from, until))
+	form := kit.NewCard("", c.list.form)
 	c.body = kit.Row(look.Gap4, kit.Full(kit.Wide(292, list)), kit.Fill(kit.NewCard("What they move", kit.Fill(c.moves), level())), kit.Full(kit.Wide(formWidth, form)))
 	return c
 }
 
 func (c *closures) line(label string, read func(gym.Closure) string, write func(*gym.Closure, string) error) *kept {
 	return c.list.line(label, func() string { return read(c.rows[c.list.at()].Closure) }, func(text string) error {
-		if len(c.rows) == 0 {
-			return nil
-		}
 		days := c.rows[c.list.at()].Closure
 		if err := write(&days, text); err != nil {
 			return err

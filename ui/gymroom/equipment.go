@@ -30,6 +30,9 @@ type equipment struct {
 func newEquipment(g *Gym) section {
 	e := &equipment{Gym: g}
 	e.bars, e.plates, e.stations = e.newBars(), e.newPlates(), e.newStations()
+	e.bars.list.Empty = "No bar yet. Add plates first, then a bar."
+	e.plates.list.Empty = "No plates yet. Go here with P and add the first with Ctrl+N."
+	e.stations.list.Empty = "No station yet. Each has one of the gym's bars."
 	e.reach = newReach(e)
 	e.forms = container.NewStack(e.bars.form, e.plates.form, e.stations.form)
 	e.formCard = kit.NewCard("Bar", kit.Fill(e.forms))
@@ -58,7 +61,8 @@ func (e *equipment) card(title, key string, s *shelf) fyne.CanvasObject {
 func (e *equipment) turnTo(s *shelf) {
 	e.worked = s
 	for _, other := range []*shelf{e.bars, e.plates, e.stations} {
-		other.form.Hidden = other != s
+		other.away = other != s
+		other.rest()
 	}
 	e.title()
 	e.forms.Refresh()

@@ -4,11 +4,14 @@ import (
 	"flag"
 	"fmt"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/assert"
 
+	"windlass/internal/gym"
+	"windlass/internal/mass"
 	"windlass/ui/gymroom"
 	"windlass/ui/look"
 	"windlass/ui/uitest"
@@ -57,6 +60,39 @@ func TestEverySectionFitsTheWindow(t *testing.T) {
 			assert.LessOrEqual(t, least.Height, size.Height, key)
 		}
 	}
+}
+
+// A gym with nothing in it: every section says what to do first, and no key does
+// harm.
+func TestAnEmptyGymSaysWhatToDoFirst(t *testing.T) {
+	now := uitest.Morning
+	d := uitest.DeskOn(t, gym.Book{Settings: gym.Settings{
+		Name: "Empty", Unit: mass.LB, Confidence: 0.75, DayReps: []int{5}, Viewer: 8,
+	}}, &now)
+	h := uitest.Stage(t, d, look.Dark(), stage, gymroom.New)
+	for key, says := range map[string]string{
+		"F3": "Make the first with Ctrl+N", "F4": "Add plates first", "F5": "Add the first with Ctrl+N", "F6": "Make one with Ctrl+N", "F7": "add one of your own",
+	} {
+		uitest.Key(t, h.On, fyne.KeyName(key))
+		uitest.See(t, h.On, says)
+		picture(t, h, "empty-"+key)
+		for _, k := range h.Room.Keys() {
+			if !strings.HasPrefix(k.Press, "F") && k.Press != "Ctrl+N" && k.Press != "Ctrl+I" {
+				k.Do()
+				uitest.Key(t, h.On, fyne.KeyReturn, fyne.KeyDelete, fyne.KeyDown)
+				uitest.Type(t, h.On, "x")
+				uitest.Key(t, h.On, fyne.KeyReturn, fyne.KeyEscape)
+			}
+		}
+	}
+	assert.Empty(t, d.CanUndo(), "nothing was changed")
+	uitest.Key(t, h.On, "F4")
+	for _, list := range []string{"P", "B", "T"} { // a bar wants plates, and a station a bar
+		h.Press(t, list)
+		h.Press(t, "Ctrl+N")
+	}
+	own := d.Book().Equipment
+	assert.Equal(t, []int{1, 1, 1}, []int{len(own.Bars), len(own.Stock.Plates), len(own.Stations)})
 }
 
 func TestSettingsAreKeptAtOnceAndRefusedInPlace(t *testing.T) {

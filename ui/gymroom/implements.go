@@ -37,7 +37,8 @@ func newImplements(g *Gym) section {
 	masses.SetNote("Commas between them; empty for what is not lifted.")
 	s.unit = kit.NewSegmented([]string{"Kilograms", "Pounds"}, 0, s.keepUnit)
 	s.list.other = s.rest
-	s.card = kit.NewCard("Implement", kit.Column(look.Gap2, labelled("Written in", s.unit, ""), masses, s.use))
+	s.list.form = kit.Column(look.Gap2, labelled("Written in", s.unit, ""), masses, s.use)
+	s.card = kit.NewCard("Implement", s.list.form)
 	s.body = page("Implements", kit.Row(look.Gap4, kit.Fill(kit.NewPanel(s.list.list)), kit.Full(kit.Wide(400, s.card))),
 		kit.NewButton("Remove", s.remove).Key("Del").Tip("Takes out the kind under the cursor."),
 		kit.NewButton("New", s.add).Key("Ctrl+N").Primary())

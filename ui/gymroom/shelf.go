@@ -11,6 +11,7 @@ import (
 type shelf struct {
 	list  *kit.DataList
 	form  *fyne.Container
+	away  bool // the form gave its place to another
 	lines []*kept
 	len   func() int
 	other func() // shows what of the form is no line of text; may be nil
@@ -56,7 +57,9 @@ func (s *shelf) refresh() {
 	s.rest()
 }
 
+// rest shows the form, unless there is nothing to change with it.
 func (s *shelf) rest() {
+	s.form.Hidden = s.away || s.len() == 0
 	if s.other != nil && s.len() > 0 {
 		s.other()
 	}

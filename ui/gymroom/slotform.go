@@ -23,6 +23,7 @@ type slotForm struct {
 	on     *kit.Choice
 	tracks []*kit.Toggle
 	list   *fyne.Container
+	all    *fyne.Container // what is hidden while no class is chosen
 }
 
 func newSlotForm(t *timetable) *slotForm {
@@ -42,8 +43,9 @@ func newSlotForm(t *timetable) *slotForm {
 	f.on = kit.NewChoice("Weekday", weekdayOptions(), func(o kit.Option) {
 		f.keep(func(s *gym.Slot) { s.Weekday = weekdays[indexOfKey(o.Key)] })
 	})
-	f.card = kit.NewCard("Class", kit.Column(look.Gap1, f.name, f.on, kit.Equal(look.Gap3, at, length),
-		kit.NewCaption("Tracks that run in it; none ticked means all"), f.list, t.gaps),
+	f.all = kit.Column(look.Gap1, f.name, f.on, kit.Equal(look.Gap3, at, length),
+		kit.NewCaption("Tracks that run in it; none ticked means all"), f.list)
+	f.card = kit.NewCard("Class", kit.Column(look.Gap3, f.all, t.gaps),
 		kit.NewButton("", t.grid.Focus).Key("C").Plain().Tip("Go to the week's classes"))
 	return f
 }
@@ -102,6 +104,7 @@ func (f *slotForm) refresh() {
 func (f *slotForm) rest() {
 	s, ok := f.of.slot()
 	title := "No class chosen"
+	f.all.Hidden = !ok
 	if ok {
 		title = s.Name
 		f.on.Set(fmt.Sprint(int(s.Weekday) + 1))

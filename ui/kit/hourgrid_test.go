@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"windlass/ui/kit"
+	"windlass/ui/look"
 	"windlass/ui/uitest"
 )
 
@@ -45,4 +46,18 @@ func TestHourGridIsWorkedByKeyboardAndPointer(t *testing.T) {
 	assert.Equal(t, [][3]int{{2, 0, -15}, {2, 1, 0}}, shifted)
 	uitest.Hover(t, w, "Beside")
 	uitest.See(t, w, "18:30–19:30  Beside, strength")
+}
+
+// Blocks stand at their hour, overlapping ones side by side, and the cursor shows.
+func TestHourGridGolden(t *testing.T) {
+	uitest.App(t, look.Light())
+	g := kit.NewHourGrid([]string{"Mon", "Tue", "Wed"})
+	g.Set([]kit.HourBlock{
+		{Day: 0, Start: 510, Minutes: 120, Title: "Early", Sub: "all tracks"},
+		{Day: 1, Start: 840, Minutes: 150, Title: "Evening", Sub: "strength"},
+		{Day: 1, Start: 900, Minutes: 120, Title: "Beside", Sub: "strength"},
+	})
+	w := uitest.OpenAs(t, look.Light(), fyne.NewSize(480, 300), g)
+	g.Focus()
+	uitest.Golden(t, w, "hours")
 }
