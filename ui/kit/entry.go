@@ -70,8 +70,17 @@ var functionKeys = map[fyne.KeyName]bool{
 	fyne.KeyF9: true, fyne.KeyF10: true, fyne.KeyF11: true, fyne.KeyF12: true,
 }
 
-// TypedShortcut implements fyne.Shortcutable.
+// TypedShortcut implements fyne.Shortcutable. Ctrl+Z and Ctrl+Y belong to what was
+// written here for as long as there is some, and to the gym's records after that.
 func (e *entry) TypedShortcut(s fyne.Shortcut) {
+	switch s.(type) {
+	case *fyne.ShortcutUndo, *fyne.ShortcutRedo:
+		before := e.Text
+		if e.Entry.TypedShortcut(s); e.Text == before {
+			PassShortcut(e, s)
+		}
+		return
+	}
 	if custom, ok := s.(*desktop.CustomShortcut); ok && !editKeys[custom.KeyName] {
 		PassShortcut(e, s)
 		return

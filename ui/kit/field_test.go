@@ -69,6 +69,29 @@ func TestFieldPassesShortcutsOn(t *testing.T) {
 	assert.Equal(t, "two Xwords", f.Text(), "Ctrl+Left still belongs to the text")
 }
 
+// Undo takes writing back first; with nothing written it reaches the records, so
+// that Ctrl+Z works right after Enter has emptied the field.
+func TestFieldPassesUndoOnWhenNothingIsWritten(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewField("New result")
+	w := uitest.Open(t, kit.Column(8, f))
+	heard := ""
+	w.Canvas().AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) { heard += "undo " })
+	w.Canvas().AddShortcut(&fyne.ShortcutRedo{}, func(fyne.Shortcut) { heard += "redo " })
+	uitest.Fill(t, w, "New result", "5")
+	uitest.Shortcut(t, w, &fyne.ShortcutUndo{})
+	assert.Empty(t, f.Text())
+	uitest.Shortcut(t, w, &fyne.ShortcutRedo{})
+	assert.Equal(t, "5", f.Text())
+	assert.Empty(t, heard, "the text had its own to take back")
+
+	f.SetText("")
+	uitest.Shortcut(t, w, &fyne.ShortcutUndo{})
+	uitest.Shortcut(t, w, &fyne.ShortcutRedo{})
+	assert.Equal(t, "undo redo ", heard)
+	assert.Empty(t, f.Text())
+}
+
 func TestMassField(t *testing.T) {
 	type told struct {
 		load mass.Mass
