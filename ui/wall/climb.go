@@ -21,6 +21,7 @@ type Climb struct {
 	Present   int // of Rungs, clock.None when the climb is over
 	Unit      mass.Unit
 	Stations  []Station
+	Badges    []string // of the stations
 }
 
 // Line says what a rung asks for: "80 % × 3".
@@ -37,8 +38,9 @@ type Rung struct {
 
 // Station is a station and who lifts there, in their order.
 type Station struct {
-	Name string
-	Rows []Row
+	Name   string
+	Number int // in the gym's list, from 1; 0 for those without a station
+	Rows   []Row
 }
 
 // Row is one lifter.
@@ -74,19 +76,20 @@ func (s State) climb(now time.Time) (Climb, Face) {
 		c.Now, c.Next = lineOf(b.Class, m.Rung), lineOf(b.Class, m.Next)
 	}
 	for _, st := range b.Stations {
-		c.Stations = append(c.Stations, s.station(st.Name, st.Lifters, m)...)
+		c.Stations = append(c.Stations, s.station(st.Name, st.Index+1, st.Lifters, m)...)
 	}
-	c.Stations = append(c.Stations, s.station("–", b.Bench, m)...)
+	c.Stations = append(c.Stations, s.station("–", 0, b.Bench, m)...)
+	c.Badges = badges(c.Stations, !m.Started)
 	c.sayReps(b.Class)
 	return c, climbFace(m, b.Class.Climb)
 }
 
 // station is a station with its lifters, or nothing without any.
-func (s State) station(name string, lifters []desk.BoardLifter, m clock.Moment) []Station {
+func (s State) station(name string, number int, lifters []desk.BoardLifter, m clock.Moment) []Station {
 	if len(lifters) == 0 {
 		return nil
 	}
-	st := Station{Name: name}
+	st := Station{Name: name, Number: number}
 	for _, l := range lifters {
 		st.Rows = append(st.Rows, s.row(l, m))
 	}
@@ -113,7 +116,7 @@ func climbFace(m clock.Moment, plan gym.ClimbPlan) Face {
 	case m.Finished:
 		return Face{Text: "00:00", Tone: Waiting, Done: 1}
 	}
-	f := Face{Text: clock.Down(m.LeftIn), Tone: Going, Done: float64(m.Elapsed) / float64(total)}
+	f := Face{Text: clock.Down(m.LeftIn), Tone: Going, Done: wholeSeconds(m.Elapsed, total)}
 	switch {
 	case !m.Running:
 		f.Tone = Held
@@ -121,6 +124,12 @@ func climbFace(m clock.Moment, plan gym.ClimbPlan) Face {
 		f.Tone = Soon
 	}
 	return f
+}
+
+// wholeSeconds is how much of a time has passed. It moves once a second: every
+// change draws the whole screen.
+func wholeSeconds(passed, of time.Duration) float64 {
+	return float64(passed.Truncate(time.Second)) / float64(of)
 }
 
 func rungsOf(plan gym.ClimbPlan) []Rung {
@@ -194,6 +203,9 @@ func (s State) row(l desk.BoardLifter, m clock.Moment) Row {
 	}
 	if next != clock.None && next < len(l.Sets) {
 		r.Next = loadOf(l, l.Sets[next], unit)
+	}
+	if r.Now.Or != "" {
+		r.Next.Or = "" // what comes next hangs on the call that is still open
 	}
 	return r
 }

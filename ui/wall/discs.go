@@ -16,7 +16,7 @@ const (
 	flange     = 0.16 // the end of the shaft, against which the first disc stands
 	sleeveEnd  = 0.18 // of the sleeve, outside the last disc
 	labelShare = 0.8  // of the masses on the discs; never under the least angle
-	labelPad   = 0.2
+	labelPad   = 0.14
 )
 
 // discsWidth is the width of a row's plates, in shares of the text size.
@@ -59,12 +59,18 @@ func runsOf(discs []kit.PlateDisc) []run {
 	return runs
 }
 
-// edge is the width of a disc of which only the edge is seen.
-const edge = 0.16
+// edge is the width of a disc of which only the edge is seen, and mostEdges how
+// many are drawn at most: the number says the rest.
+const (
+	edge      = 0.16
+	mostEdges = 3
+)
+
+func (r run) edges() int { return min(mostEdges, r.count-1) }
 
 // width is that of the run, with its label at a share of the text size.
 func (r run) width(label float32) float32 {
-	return discWidth(r.PlateDisc, label) + float32(r.count-1)*edge + discGap
+	return discWidth(r.PlateDisc, label) + float32(r.edges())*edge + discGap
 }
 
 const bareText = "bar"
@@ -93,7 +99,7 @@ func (p painter) discs(a area, r Row, f fit) {
 	}
 	for _, run := range runsOf(r.Discs) {
 		w, high := discWidth(run.PlateDisc, 1)*t, max(run.Diameter*discHeight, 1.0*label)*t
-		for range run.count - 1 {
+		for range run.edges() {
 			p.disc(area{x, middle - high/2, 2 * edge * t, high}, kit.PlateDisc{Colour: run.Colour}, label*t)
 			x += edge * t
 		}

@@ -28,13 +28,12 @@ func (p painter) climb(c Climb, f fit, turn int, notice string) {
 	p.strip(c, area{f.margin, f.margin + clockHeight*f.band.clock, f.size.Width - 2*f.margin, f.band.strip})
 	gap := columnsGap * f.text
 	wide := (f.size.Width - 2*f.margin - float32(f.columns-1)*gap) / float32(f.columns)
-	labels := badges(c.Stations)
 	for i, column := range f.pages[turn] {
 		x, y := f.margin+float32(i)*(wide+gap), f.margin+f.band.height
 		for _, part := range column {
 			s := c.Stations[part.station]
 			high := float32(part.to-part.from) * f.row
-			p.station(area{x, y, wide, high}, labels[part.station], s.Rows[part.from:part.to], f)
+			p.station(area{x, y, wide, high}, c.Badges[part.station], s.Rows[part.from:part.to], f)
 			y += high + groupGap*f.text
 		}
 	}
@@ -53,7 +52,7 @@ func (c Climb) foot(f fit, turn int, notice string) string {
 	if n := len(f.pages); n > 1 {
 		parts = append([]string{fmt.Sprintf("Page %d of %d", turn+1, n)}, parts...)
 	}
-	if f.arc < LeastArc {
+	if f.arc < LeastArc && len(c.Stations) > 0 {
 		parts = append(parts, "this screen is too small for its farthest reader")
 	}
 	return strings.Join(parts, "   ·   ")

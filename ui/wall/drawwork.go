@@ -28,6 +28,9 @@ type workFit struct {
 // itemShare is the height of a movement's line in shares of the text size.
 const itemShare = 1.32
 
+// loadGap is between the loads of two tiers, in shares of the text size.
+const loadGap = 0.8
+
 // fitWork finds the fewest pages for the panels and then the largest letters.
 func fitWork(w Work, s Screen, size fyne.Size) workFit {
 	s = s.believed()
@@ -48,7 +51,7 @@ func fitWork(w Work, s Screen, size fyne.Size) workFit {
 
 func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
 	f := workFit{arc: arc, two: two, text: s.textSize(arc, size.Height), size: size}
-	f.margin = max(0.35*f.text, 0.014*size.Height)
+	f.margin = max(0.25*f.text, 0.014*size.Height)
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	words := float32(0)
 	for _, p := range w.Panels {
@@ -62,7 +65,7 @@ func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
 	}
 	wide, ok := f.band.fit(f.text, words, size, f.margin)
 	row := f.rowWidth()
-	rows := size.Height - f.band.height - 1.5*f.small - 2*f.margin
+	rows := size.Height - f.band.height - footShare*f.small - 2*f.margin
 	f.columns = int((wide + columnsGap*f.text) / (row + columnsGap*f.text))
 	if !ok || f.columns == 0 {
 		return f
@@ -73,7 +76,7 @@ func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
 
 // rowWidth is the least width of a panel.
 func (f workFit) rowWidth() float32 {
-	loads := 3 * (f.load + columnGap)
+	loads := 3 * (f.load + loadGap)
 	if f.two {
 		return (1.2 + max(f.item, loads)) * f.text
 	}
@@ -222,7 +225,7 @@ func (p painter) item(a area, i Item, f workFit) {
 	case f.lines(i) == 2:
 		name.h, loads.h, loads.y = a.h/2, a.h/2, a.y+a.h/2
 	case i.Loads[0] != "":
-		name.w -= 3 * (f.load + columnGap) * t
+		name.w -= 3 * (f.load + loadGap) * t
 	}
 	text := i.Text
 	if i.Next {
@@ -234,7 +237,7 @@ func (p painter) item(a area, i Item, f workFit) {
 
 // loads sets the loads of the three tiers at the end of a line.
 func (p painter) loads(a area, loads [3]string, tone look.Meaning, bold bool, f workFit) {
-	wide := (f.load + columnGap) * f.text
+	wide := (f.load + loadGap) * f.text
 	for i, l := range loads {
 		if l == "" {
 			continue

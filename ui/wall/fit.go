@@ -2,6 +2,7 @@ package wall
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -37,12 +38,13 @@ const (
 	rowShare   = 1.52 // of one line
 	twoShare   = 2.72 // of two
 	groupGap   = 0.22 // between stations
-	columnGap  = 0.45 // between the columns of a row
+	columnGap  = 0.4  // between the columns of a row
 	badgePads  = 0.7  // around the name of a station
 	rowPads    = 1.5  // those and the ones around the row
 	columnsGap = 0.7  // between columns of rows
-	nowShare   = 1.25 // size of the load to be lifted
+	nowShare   = 1.2  // size of the load to be lifted
 	smallShare = 0.55
+	footShare  = 1.75 // height of the line of small text with a gap, in its own size
 )
 
 // fitClimb finds the fewest pages that show every lifter in letters of at least
@@ -78,14 +80,14 @@ type measured struct {
 // at lays out for letters of an angle; without pages it does not fit.
 func (m measured) at(s Screen, size fyne.Size, arc float64, two bool) fit {
 	f := fit{size: size, arc: arc, text: s.textSize(arc, size.Height), two: two, widths: m.widths}
-	f.margin = max(0.35*f.text, 0.014*size.Height)
+	f.margin = max(0.25*f.text, 0.014*size.Height)
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	f.row = rowShare * f.text
 	if two {
 		f.row = twoShare * f.text
 	}
 	wide, ok := f.band.fit(f.text, m.words, size, f.margin)
-	rows := size.Height - f.band.height - 1.5*f.small - 2*f.margin
+	rows := size.Height - f.band.height - footShare*f.small - 2*f.margin
 	if !ok || rows < f.row {
 		return f
 	}
@@ -94,6 +96,10 @@ func (m measured) at(s Screen, size fyne.Size, arc float64, two bool) fit {
 		return f
 	}
 	f.pages = paged(m.stations, rows, f.row, groupGap*f.text, f.columns)
+	f.columns = 1
+	for _, p := range f.pages {
+		f.columns = max(f.columns, len(p))
+	}
 	return f
 }
 
@@ -139,16 +145,16 @@ func paged(stations []int, height, row, gap float32, columns int) []page {
 	return pages
 }
 
-// measure sizes what the rows of stations say, and the widest of some words that
-// stand beside the clock.
-func measure(stations []Station, words ...string) measured {
+// measure sizes what the rows of stations and their badges say, and the widest of
+// some words that stand beside the clock.
+func measure(stations []Station, labels []string, words ...string) measured {
 	var m measured
 	w := &m.widths
-	for i, label := range badges(stations) {
+	for i, label := range labels {
 		m.stations = append(m.stations, len(stations[i].Rows))
 		w.badge = max(w.badge, share(label, true))
 		for _, r := range stations[i].Rows {
-			w.name = max(w.name, min(share(r.Name, true), longestName))
+			w.name = max(w.name, min(share(r.Name, true), longestName)+hair)
 			w.now = max(w.now, nowWidth(r.Now))
 			w.discs = max(w.discs, discsWidth(r))
 			w.next = max(w.next, nextWidth(r))
@@ -202,7 +208,7 @@ func nextWidth(r Row) float32 {
 	if r.Record {
 		return share(recordText, true) + 1.1
 	}
-	return share(nextText(r.Next), false)
+	return share(nextText(r.Next), false) + hair
 }
 
 const recordText = "record"
@@ -214,27 +220,35 @@ func nextText(l Load) string {
 	return "› " + l.String()
 }
 
-// badges are the shortest names of stations that tell them apart: the number
-// alone where all are called alike.
-func badges(stations []Station) []string {
-	labels, seen := make([]string, len(stations)), map[string]bool{}
+// badges are what tells stations apart: the number in their names where all have
+// one of their own, otherwise their names while lifters look for their places, and
+// after that their numbers in the gym's list.
+func badges(stations []Station, byName bool) []string {
+	numbered, places, names := make([]string, len(stations)), make([]string, len(stations)), make([]string, len(stations))
+	apart := map[string]bool{}
 	for i, s := range stations {
-		labels[i] = s.Name
-		if cut := strings.LastIndex(s.Name, " "); cut >= 0 && strings.Trim(s.Name[cut+1:], "0123456789") == "" {
-			labels[i] = s.Name[cut+1:]
+		numbered[i], places[i], names[i] = numberOf(s.Name), strconv.Itoa(s.Number), s.Name
+		if s.Number == 0 {
+			numbered[i], places[i] = s.Name, s.Name
 		}
-		if seen[labels[i]] {
-			return names(stations)
+		if numbered[i] != "" {
+			apart[numbered[i]] = true
 		}
-		seen[labels[i]] = true
 	}
-	return labels
+	switch {
+	case len(apart) == len(stations):
+		return numbered
+	case byName:
+		return names
+	}
+	return places
 }
 
-func names(stations []Station) []string {
-	all := make([]string, len(stations))
-	for i, s := range stations {
-		all[i] = s.Name
+// numberOf is the number at the end of a station's name, or nothing.
+func numberOf(name string) string {
+	number := name[strings.LastIndex(name, " ")+1:]
+	if strings.Trim(number, "0123456789") != "" {
+		return ""
 	}
-	return all
+	return number
 }

@@ -299,15 +299,29 @@ func TestNothingIsDrawnTwice(t *testing.T) {
 }
 
 func TestBadgesTellStationsApart(t *testing.T) {
-	for _, row := range []struct{ names, want []string }{
-		{[]string{"Rack 1", "Rack 2"}, []string{"1", "2"}},
-		{[]string{"Rack 1", "Platform 1"}, []string{"Rack 1", "Platform 1"}},
-		{[]string{"Rack 1", "Window"}, []string{"1", "Window"}},
+	for _, row := range []struct{ names, looking, running []string }{
+		{[]string{"Rack 4", "Rack 7"}, []string{"4", "7"}, []string{"4", "7"}},
+		{[]string{"Rack 1", "Platform 1"}, []string{"Rack 1", "Platform 1"}, []string{"1", "2"}},
+		{[]string{"Window", "Door"}, []string{"Window", "Door"}, []string{"1", "2"}},
+		{[]string{"Rack 4", "–"}, []string{"4", "–"}, []string{"4", "–"}},
 	} {
 		var stations []Station
-		for _, n := range row.names {
-			stations = append(stations, Station{Name: n})
+		for i, n := range row.names {
+			stations = append(stations, Station{Name: n, Number: i + 1})
+			if n == "–" {
+				stations[i].Number = 0
+			}
 		}
-		assert.Equal(t, row.want, badges(stations))
+		assert.Equal(t, row.looking, badges(stations, true))
+		assert.Equal(t, row.running, badges(stations, false))
 	}
+}
+
+// One picture holds how the wall looks.
+func TestLook(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	h.until(13 * time.Minute)
+	_, w := h.show(look.Dark(), fyne.NewSize(640, 360), inch65)
+	uitest.Golden(t, w, "climb-dark")
 }

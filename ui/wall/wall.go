@@ -37,6 +37,7 @@ type View struct {
 	fit      fit
 	workFit  workFit
 	drawn    drawn
+	shown    Face
 	ground   *canvas.Rectangle
 	sheet    *sheet
 	clock    *kit.Digits
@@ -88,12 +89,9 @@ func (v *View) SetHeight(millimetres float64) {
 	}
 }
 
-// Notice shows a sentence for the coach in place of the line of small text; ""
-// takes it away.
-func (v *View) Notice(sentence string) {
-	v.notice = sentence
-	v.Tick(v.now)
-}
+// Notice shows a sentence for the coach in place of the line of small text, from
+// the next tick on; "" takes it away.
+func (v *View) Notice(sentence string) { v.notice = sentence }
 
 // Tick draws the present second; what did not change is not touched.
 func (v *View) Tick(now time.Time) {
@@ -110,10 +108,13 @@ func (v *View) Tick(now time.Time) {
 		turn = int(now.Unix()/int64(Turn/time.Second)) % n
 	}
 	d := drawn{scene, turn, v.notice, v.size, look.Current()}
-	if !reflect.DeepEqual(d, v.drawn) {
+	if same := reflect.DeepEqual(d, v.drawn); same && face == v.shown {
+		return
+	} else if !same {
 		v.drawn = d
 		v.paint()
 	}
+	v.shown = face
 	v.face(face)
 }
 
@@ -137,7 +138,7 @@ func (v *View) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 func (v *View) lay(scene Scene) {
 	switch {
 	case scene.Climb != nil:
-		m := measure(scene.Climb.Stations, v.state.words()...)
+		m := measure(scene.Climb.Stations, scene.Climb.Badges, v.state.words()...)
 		if was := v.drawn.scene.Climb; was != nil && was.Present == scene.Climb.Present {
 			m = m.wider(v.measured)
 		}

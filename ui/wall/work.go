@@ -81,7 +81,7 @@ func (w *Work) loads() []*string {
 func workFace(m clock.WorkoutMoment) Face {
 	f := Face{Text: m.Face(), Tone: Going}
 	if whole := m.Elapsed + m.Left; whole > 0 && !m.Open {
-		f.Done = float64(m.Elapsed) / float64(whole)
+		f.Done = wholeSeconds(m.Elapsed, whole)
 	}
 	switch {
 	case m.Phase == clock.Ready:
