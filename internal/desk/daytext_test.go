@@ -148,3 +148,20 @@ func TestPercentagesBeginInsidePrilepinsRanges(t *testing.T) {
 	assert.LessOrEqual(t, total, 24)
 	assert.GreaterOrEqual(t, m.Scheme[0].Reps, 3)
 }
+
+func FuzzParseMinutes(f *testing.F) {
+	for _, s := range []string{"12", "1:30", "45 s", "0:05", "120:59", "12 min"} {
+		f.Add(s)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		n, err := desk.ParseMinutes(text)
+		if err != nil {
+			assert.Zero(t, n)
+			return
+		}
+		require.Positive(t, n)
+		again, err := desk.ParseMinutes(desk.CapField.Text(gym.Workout{Cap: n}))
+		require.NoError(t, err, "what was read is written so that it can be read")
+		assert.Equal(t, n, again)
+	})
+}

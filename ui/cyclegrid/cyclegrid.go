@@ -30,6 +30,7 @@ type Cycle struct {
 	view  desk.CycleView
 	track int
 	clip  desk.Clip
+	seen  bool // shown before: the cursor stays where it was
 
 	title  *kit.Text
 	dates  *kit.Text
@@ -81,7 +82,7 @@ func legend() fyne.CanvasObject {
 	for _, x := range []struct {
 		region gym.Region
 		name   string
-	}{{gym.Lower, "lower"}, {gym.Upper, "upper"}, {gym.WholeBody, "whole body"}, {gym.Trunk, "trunk"}} {
+	}{{gym.Lower, "lower body"}, {gym.Upper, "upper body"}, {gym.WholeBody, "whole body"}, {gym.Trunk, "trunk"}} {
 		row.Add(kit.NewMark(regionShapes[x.region], look.Accent, 10))
 		row.Add(kit.NewCaption(x.name))
 		row.Add(kit.Wide(look.Gap1, kit.Fill()))
@@ -138,7 +139,10 @@ func (r *Cycle) Show(subject gym.ID) {
 	if r.maker.open || r.id == "" {
 		return
 	}
-	r.goToday()
+	if !r.seen {
+		r.goToday()
+	}
+	r.seen = true
 	r.grid.Focus()
 }
 

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
 
 	"windlass/ui/cyclegrid"
 	"windlass/ui/look"
@@ -45,4 +46,29 @@ func TestCycleShowsTwelveWeeks(t *testing.T) {
 		h.Press(t, "D")
 		picture(t, h, "cycle-around-"+name)
 	}
+}
+
+// A coach who comes back finds the cursor where it was.
+func TestTheCursorStaysWhereItWas(t *testing.T) {
+	h := open(t, look.Dark())
+	uitest.Key(t, h.On, fyne.KeyDown, fyne.KeyRight)
+	uitest.See(t, h.On, "Tuesday 26 May, week 7")
+	h.Room.Show("")
+	uitest.See(t, h.On, "Tuesday 26 May, week 7")
+	h.Press(t, "T")
+	uitest.See(t, h.On, "Monday 18 May, week 6")
+}
+
+// No key of the room does harm while there is no cycle.
+func TestEveryKeyIsSafeWithoutACycle(t *testing.T) {
+	h := uitest.Stage(t, newGym(t), look.Dark(), stage, cyclegrid.New)
+	for range 2 {
+		for _, k := range h.Room.Keys() {
+			if k.Press != "N" {
+				k.Do()
+			}
+		}
+	}
+	uitest.See(t, h.On, "No cycle yet")
+	assert.Empty(t, h.Desk().CanUndo())
 }

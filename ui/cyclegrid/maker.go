@@ -233,7 +233,10 @@ func (m *maker) jump(to int) {
 	for m.at < to && m.steps[m.at].done() {
 		m.turn(m.at + 1)
 	}
-	m.turn(min(to, m.at))
+	if m.at > to {
+		m.turn(to)
+	}
+	m.where.Set(m.at) // where the coach is kept, what is wrong stays in sight
 }
 
 func (m *maker) back() {

@@ -33,6 +33,10 @@ func (r *Cycle) next() {
 }
 
 func (r *Cycle) startNext(name, start *kit.Field) bool {
+	if strings.TrimSpace(name.Text()) == "" {
+		name.SetFault("Write a name for it.")
+		return false
+	}
 	on, err := r.desk().ReadStart(start.Text())
 	if err != nil {
 		start.SetFault(kit.Sentence(err))

@@ -60,8 +60,10 @@ func (s *side) flip() {
 
 // focus goes into the day's parts.
 func (s *side) focus() {
-	s.turn(0)
-	s.editor.focus()
+	if s.room.ready() {
+		s.turn(0)
+		s.editor.focus()
+	}
 }
 
 func (s *side) compose() {
