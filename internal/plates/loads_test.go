@@ -41,8 +41,13 @@ func TestLoadable(t *testing.T) {
 	}{
 		// A 25, a 15 and a 2.5 a side on bar and collars of 25 kg make 110 kg:
 		// Dziepak 1997, by the rules of the IWF.
-		{"the rule book's example", bar20(), Stock{Plates: []Plate{kgPlate(25, 1), kgPlate(15, 1), kgPlate(2.5, 1)}, Collar: kg(2.5)},
-			kg(110), Nearest, kg(110), []string{"25 kg", "15 kg", "2.5 kg"}, false},
+		{
+			"the rule book's example", bar20(),
+			Stock{Plates: []Plate{kgPlate(25, 1), kgPlate(15, 1), kgPlate(2.5, 1)}, Collar: kg(2.5)},
+			kg(110), Nearest, kg(110),
+			[]string{"25 kg", "15 kg", "2.5 kg"},
+			false,
+		},
 		// IPF: bar and collars weigh 25 kg, discs down to 1.25 kg.
 		{"bar and collars alone", bar20(), collared, kg(25), Nearest, kg(25), []string{}, false},
 		{"odd half kilograms", bar20(), collared, kg(142.5), Nearest, kg(142.5), []string{"25 kg", "25 kg", "5 kg", "2.5 kg", "1.25 kg"}, false},
@@ -53,11 +58,21 @@ func TestLoadable(t *testing.T) {
 		{"two a side", bar45, pounds, lb(225), Nearest, 102_058_283_250_000, []string{"45 lb", "45 lb"}, false},
 		{"three a side", bar45, pounds, lb(315), Nearest, 142_881_596_550_000, []string{"45 lb", "45 lb", "45 lb"}, false},
 		{"four a side", bar45, pounds, lb(405), Nearest, 183_704_909_850_000, []string{"45 lb", "45 lb", "45 lb", "45 lb"}, false},
-		{"a walk from the top would take the 25", bar20(), Stock{Plates: []Plate{kgPlate(25, 1), kgPlate(20, 2), kgPlate(1, 1)}},
-			kg(100), Nearest, kg(100), []string{"20 kg", "20 kg"}, false},
+		{
+			"a walk from the top would take the 25", bar20(),
+			Stock{Plates: []Plate{kgPlate(25, 1), kgPlate(20, 2), kgPlate(1, 1)}},
+			kg(100), Nearest, kg(100),
+			[]string{"20 kg", "20 kg"},
+			false,
+		},
 		{"fewest plates for equal loads", bar20(), Stock{Plates: []Plate{kgPlate(15, 2), kgPlate(10, 3)}}, kg(80), Nearest, kg(80), []string{"15 kg", "15 kg"}, false},
-		{"heaviest inside where the count is equal", bar20(), Stock{Plates: []Plate{kgPlate(25, 1), kgPlate(15, 2), kgPlate(5, 1)}},
-			kg(80), Nearest, kg(80), []string{"25 kg", "5 kg"}, false},
+		{
+			"heaviest inside where the count is equal", bar20(),
+			Stock{Plates: []Plate{kgPlate(25, 1), kgPlate(15, 2), kgPlate(5, 1)}},
+			kg(80), Nearest, kg(80),
+			[]string{"25 kg", "5 kg"},
+			false,
+		},
 		{"down", bar20(), sport, kg(101.9), Down, kg(100), []string{"25 kg", "15 kg"}, false},
 		{"up", bar20(), sport, kg(100.1), Up, kg(102.5), []string{"25 kg", "15 kg", "1.25 kg"}, false},
 		{"halfway goes down", bar20(), sport, kg(101.25), Nearest, kg(100), []string{"25 kg", "15 kg"}, false},
