@@ -101,9 +101,11 @@ func ReadCount(text string) (int, error) {
 // number writes a figure to a tenth, which is as fine as a coach sets one.
 func number(x float64) string { return strconv.FormatFloat(math.Round(10*x)/10, 'f', -1, 64) }
 
+// readNumber takes plain decimals only, with a point or a comma.
 func readNumber(what, text, like string) (float64, error) {
-	x, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
-	if err != nil || math.IsNaN(x) || math.IsInf(x, 0) {
+	plain := strings.Replace(strings.TrimSpace(text), ",", ".", 1)
+	x, err := strconv.ParseFloat(plain, 64)
+	if err != nil || strings.Trim(plain, "-0123456789.") != "" {
 		return 0, fmt.Errorf("read %s %q: it is not a number; write one like %s", what, text, like)
 	}
 	return x, nil

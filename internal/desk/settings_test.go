@@ -29,6 +29,10 @@ func TestSettingsAreReadAsTheyAreWritten(t *testing.T) {
 		require.NoError(t, err, text)
 		assert.InDelta(t, want, got, 1e-12, text)
 	}
+	for _, text := range []string{"", "1e1", "0x10", "Inf", "8 9", "8,5,5"} {
+		_, err := desk.ReadViewer(text)
+		require.ErrorContains(t, err, "it is not a number; write one like 8 m", text)
+	}
 	reps, err := desk.ReadDayReps("5;3 1")
 	require.NoError(t, err)
 	assert.Equal(t, []int{5, 3, 1}, reps)
