@@ -48,6 +48,9 @@ func (a App) Run(ctx context.Context, args []string) int {
 		a.complain(err)
 		return misused
 	}
+	if errors.Is(err, context.Canceled) {
+		err = fmt.Errorf("run windlassctl %s: it was interrupted and nothing was changed; run it again", strings.Join(args, " "))
+	}
 	a.complain(err)
 	return refused
 }

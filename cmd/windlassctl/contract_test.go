@@ -1,10 +1,15 @@
 package main
 
 import (
+	"bytes"
+	"context"
+	"io"
+	"math/rand/v2"
 	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -138,6 +143,21 @@ func TestWrongUse(t *testing.T) {
 		a := ask(t, "", append([]string{"-db", db}, strings.Fields(tt.args)...)...)
 		assert.Equal(t, misused, a.status, tt.args)
 		oneLine(t, a, tt.args, tt.want)
+	}
+	assert.Equal(t, before, state(t, filepath.Dir(db)))
+}
+
+// Whoever stops the program hears what became of the gym.
+func TestInterrupted(t *testing.T) {
+	db, sheet := gymFile(t), file(t, "roster.csv", "Name,Back squat 1RM\nZed Nova,120 kg\n")
+	before := state(t, filepath.Dir(db))
+	ctx, cancel := context.WithCancel(t.Context())
+	cancel()
+	for _, args := range []string{"import roster " + sheet, "tier -all", "export -out " + filepath.Join(t.TempDir(), "out")} {
+		var errs bytes.Buffer
+		app := App{Out: io.Discard, Err: &errs, Now: func() time.Time { return now }, Random: rand.NewChaCha8([32]byte{1})}
+		assert.Equal(t, refused, app.Run(ctx, append([]string{"-db", db}, strings.Fields(args)...)), args)
+		oneLine(t, answer{refused, "", errs.String()}, args, []string{args, "interrupted", "nothing was changed", "run it again"})
 	}
 	assert.Equal(t, before, state(t, filepath.Dir(db)))
 }

@@ -28,7 +28,7 @@ func WriteCSVs(ctx context.Context, folder string, tables []Table) (names []stri
 		names = append(names, name)
 	}
 	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return nil, fmt.Errorf("write into %q: %w", folder, err)
+		return nil, fmt.Errorf("write into %q: %w; choose another folder", folder, err)
 	}
 	var made []string
 	defer func() {
@@ -39,22 +39,27 @@ func WriteCSVs(ctx context.Context, folder string, tables []Table) (names []stri
 		}
 	}()
 	for i, t := range tables {
-		made = append(made, names[i])
 		if err := writeFile(ctx, names[i], t); err != nil {
-			return nil, fmt.Errorf("write %q: %w", names[i], err)
+			return nil, fmt.Errorf("write into %q: %w; choose another folder", folder, err)
 		}
+		made = append(made, names[i])
 	}
 	return names, nil
 }
 
 func fileName(t Table) string { return strings.ReplaceAll(t.Name, " ", "-") + ".csv" }
 
+// writeFile leaves nothing behind that it could not finish, and what is not its
+// own as it is.
 func writeFile(ctx context.Context, name string, t Table) error {
 	file, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if err != nil {
 		return err
 	}
-	return errors.Join(WriteCSV(ctx, file, t), file.Close())
+	if err := errors.Join(WriteCSV(ctx, file, t), file.Close()); err != nil {
+		return errors.Join(err, os.Remove(name))
+	}
+	return nil
 }
 
 // WriteCSV writes one table under the rules of [WriteCSVs].

@@ -241,7 +241,7 @@ func TestWriteCSVsWritesAllOrNothing(t *testing.T) {
 	require.NoError(t, err)
 	assert.Empty(t, entries)
 	_, err = WriteCSVs(t.Context(), filepath.Join(folder, "a\x00b"), Tables(smallGym(), today))
-	assert.Error(t, err)
+	assert.ErrorContains(t, err, "choose another folder")
 }
 
 // A sheet's texts are texts: none of them runs as a formula.
