@@ -42,6 +42,23 @@ func TestBurpeesInThreeMinutes(t *testing.T) {
 	assert.InDelta(t, 52, d.Usual.Reps, 8)
 }
 
+// Power on a rowing ergometer from its pace, and back.
+func TestRowing(t *testing.T) {
+	for _, row := range []struct{ split, watts float64 }{
+		{85, 569.917}, {90, 480.110}, {95, 408.223}, {100, 350.000}, {105, 302.343}, {110, 262.960}, {115, 230.131},
+		{120, 202.546}, {125, 179.200}, {130, 159.308}, {135, 142.255}, {140, 127.551}, {150, 103.704},
+		{151.829, 100}, {132.635, 150}, {120.507, 200}, {111.869, 250}, {105.273, 300}, {95.647, 400},
+	} {
+		assert.InEpsilon(t, row.watts, RowWatts(row.split), 2e-5)
+		assert.InDelta(t, row.split, RowSplit(row.watts), 1e-3)
+	}
+	assert.InEpsilon(t, 8, RowWatts(60)/RowWatts(120), 1e-12) // eight times the watts halve the split
+	for _, x := range []float64{0, -5, math.NaN()} {
+		assert.Zero(t, RowWatts(x))
+		assert.Zero(t, RowSplit(x))
+	}
+}
+
 // Two kilometres at the table's splits take the table's times.
 func TestRowingTimes(t *testing.T) {
 	_, find := catalogue(t)

@@ -2,9 +2,33 @@ package conditioning
 
 import (
 	"fmt"
+	"math"
 
 	"windlass/internal/gym"
 )
+
+// dragConstant makes watts of the cube of a rowing ergometer's speed, in kg/m:
+// power is 2.80 times the cube of metres a second (the air-brake law; Dudhia, The
+// Physics of Ergometers; the constant is the makers' common one).
+const dragConstant = 2.80
+
+// RowWatts returns the power in watts of a pace on a rowing ergometer, in seconds
+// for 500 m, and 0 for a pace that is not over 0.
+func RowWatts(split float64) float64 {
+	if !(split > 0) {
+		return 0
+	}
+	return dragConstant * math.Pow(500/split, 3)
+}
+
+// RowSplit returns the pace in seconds for 500 m of a power in watts, and 0 for a
+// power that is not over 0.
+func RowSplit(watts float64) float64 {
+	if !(watts > 0) {
+		return 0
+	}
+	return 500 / math.Cbrt(watts/dragConstant)
+}
 
 // restGuide is a range of rest for a length of work.
 type restGuide struct {

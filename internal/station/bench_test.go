@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"windlass/internal/mass"
+	"windlass/internal/plates"
 )
 
 // bigClass is forty lifters on eight stations with nine rungs in twenty minutes,
@@ -77,6 +78,16 @@ func BenchmarkJudgeMoved(b *testing.B) {
 	for i := 0; b.Loop(); i++ {
 		lifters[i%40].Seat = i % 8
 		_, err := solver.Judge(lifters)
+		require.NoError(b, err)
+	}
+}
+
+// One lifter's load changes to one not seen before, and the others trade.
+func BenchmarkImproveChanged(b *testing.B) {
+	solver, lifters := warm(b)
+	for i := 0; b.Loop(); i++ {
+		lifters[i%40].Sets[8].Load += plates.Disc{Mass: kg(0.5)}.Mass
+		_, err := solver.Improve(lifters)
 		require.NoError(b, err)
 	}
 }

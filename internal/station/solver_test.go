@@ -139,18 +139,26 @@ func TestOnlyFixedSeatsBindSolve(t *testing.T) {
 	assert.Empty(t, plan.Standing, "fixed to nothing is free")
 }
 
-func TestJoinAgainstSolve(t *testing.T) {
+func TestImproveAndJoinAgainstSolve(t *testing.T) {
 	for seed := range uint64(30) {
 		b := randomClass(t, seed, 8, 3, 3)
 		solver := b.solver(t)
 		solved, err := solver.Solve(b.lifters)
 		require.NoError(t, err)
 
+		improved, err := solver.Improve(b.lifters)
+		require.NoError(t, err)
+		checkPlan(t, b, improved)
+		assert.False(t, planCost(improved).below(planCost(solved)))
+
 		for i, seat := range solved.Seats {
 			if !b.lifters[i].Fixed {
 				b.lifters[i].Seat = seat
 			}
 		}
+		stay, err := solver.Improve(b.lifters)
+		require.NoError(t, err)
+		assert.Equal(t, planCost(solved), planCost(stay), "nothing to trade in the best seats")
 		checkJoin(t, b, solver, solved)
 	}
 }

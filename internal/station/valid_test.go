@@ -55,6 +55,7 @@ func TestSolverRefusesLifters(t *testing.T) {
 			for _, ask := range []func([]Lifter) error{
 				func(l []Lifter) error { _, err := solver.Solve(l); return err },
 				func(l []Lifter) error { _, err := solver.Judge(l); return err },
+				func(l []Lifter) error { _, err := solver.Improve(l); return err },
 				func(l []Lifter) error { _, err := solver.Join(l, 0); return err },
 				func(l []Lifter) error { _, err := solver.Mends(l); return err },
 			} {

@@ -20,8 +20,6 @@ type dense struct {
 	x, w, f []float64
 }
 
-func square(x float64) float64 { return x * x }
-
 func newDense(p Prior, from, to float64) *dense {
 	const n = 1500 // two points within the narrowest kernel
 	d := &dense{make([]float64, n), make([]float64, n), make([]float64, n)}
