@@ -148,19 +148,19 @@ func (d *Desk) Standing(c gym.Class, athlete gym.ID) (Standing, bool) {
 	lift, _ := d.Lift(l.Lift)
 	s := Standing{Lifter: *l, Name: a.Name, Lift: lift.Name, Reps: l.Reps, Warning: d.warning(c, athlete)}
 	if path, err := d.Path(c, *l); err == nil && path.Attempt != nil {
-		s.Attempt = path.Attempt.Note(a.Unit)
+		s.Attempt = path.Attempt.Note(d.book.Settings.Unit)
 	}
 	base := d.BaseFor(a, lift, l.Reps)
 	switch {
 	case l.Lift == "":
 		s.Number = "No main lift today"
 	case l.Base > 0:
-		s.Number = fmt.Sprintf("From %s, %s", l.Base.In(a.Unit), spoken(l.Source))
+		s.Number = fmt.Sprintf("From %s, %s", l.Base.In(d.book.Settings.Unit), spoken(l.Source))
 		if base.Stale != nil && l.Base == base.Load {
-			s.Offer = base.Stale.Why(a.Unit)
+			s.Offer = base.Stale.Why(d.book.Settings.Unit)
 		}
 	case l.Start > 0:
-		s.Number = fmt.Sprintf("No record: begins with %s and finds the rep max", l.Start.In(a.Unit))
+		s.Number = fmt.Sprintf("No record: begins with %s and finds the rep max", l.Start.In(d.book.Settings.Unit))
 	default:
 		s.Number, s.Needs = "No record and no estimate: type a first load", true
 	}

@@ -39,7 +39,7 @@ type BoardLifter struct {
 	Wall  string // what the wall may show of it; may be empty
 	Lift  string
 	Track string
-	Unit  mass.Unit
+	Unit  mass.Unit // the gym's: a bar is loaded in what its plates are marked in
 	Path  climb.Path
 	Sets  []BoardSet // one a window; empty when the lifter has no loads
 	Fault error      // why there are none
@@ -168,7 +168,7 @@ func (bs *Boards) named(l gym.Lifter) BoardLifter {
 	row := BoardLifter{Lifter: l, Unit: bs.book.Settings.Unit}
 	for _, a := range bs.book.Athletes {
 		if a.ID == l.Athlete {
-			row.Name, row.Wall, row.Unit = a.Name, a.OnWall(), a.Unit
+			row.Name, row.Wall = a.Name, a.OnWall()
 		}
 	}
 	for _, lift := range bs.book.Lifts {

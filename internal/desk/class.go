@@ -72,7 +72,7 @@ func (d *Desk) pieces(tracks []gym.ID) []gym.Piece {
 		}
 		p := d.PlanOn(t.ID, d.Today())
 		pieces = append(pieces, gym.Piece{
-			Track: t.ID, Lift: p.Main.Lift, Reps: p.Main.Reps, Second: p.Second, Workout: p.Workout,
+			Track: t.ID, Lift: p.Main.Lift, Reps: p.Main.Reps, Scheme: p.Main.Scheme, Second: p.Second, Workout: p.Workout,
 		})
 	}
 	return pieces

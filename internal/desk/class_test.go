@@ -133,3 +133,24 @@ func mustClass(t *testing.T, d *desk.Desk, id gym.ID) gym.Class {
 	require.True(t, ok)
 	return c
 }
+
+func TestADayByPercentagesHasLoadsAndNoClimb(t *testing.T) {
+	b := newBench(t)
+	a := b.join("Ilse Varga")
+	b.log(a, "snatch", "1x80")
+	c, err := b.OpenFreeClass()
+	require.NoError(t, err)
+	piece := gym.Piece{Track: powerlifting, Lift: "snatch", Reps: 2, Scheme: []gym.Sets{{Percent: 75, Sets: 4, Reps: 2}, {Percent: 85, Sets: 2, Reps: 1}}}
+	require.NoError(t, b.KeepPiece(c.ID, piece))
+	require.NoError(t, b.CheckIn(c.ID, a.ID))
+	c = mustClass(t, b.Desk, c.ID)
+	assert.Empty(t, c.Lifters[0].Lift, "nobody climbs to a rep max on such a day")
+	rows := b.SecondLoads(c)
+	require.Len(t, rows, 2)
+	// 75 % of 80 kg is 60 kg and 85 % is 68 kg; the gym loads steps of 2.5 kg
+	assert.Equal(t, []string{"4 × 2", "60 kg"}, []string{rows[0].Work, rows[0].Load})
+	assert.Equal(t, []string{"2 × 1", "67.5 kg"}, []string{rows[1].Work, rows[1].Load})
+	piece.Scheme = nil
+	require.NoError(t, b.KeepPiece(c.ID, piece))
+	assert.Equal(t, gym.LiftKey("snatch"), mustClass(t, b.Desk, c.ID).Lifters[0].Lift, "the coach makes a rep max of it")
+}

@@ -35,13 +35,12 @@ func (d *Desk) proposal(c gym.Class, l gym.Lifter) Proposal {
 	if path, err := d.Path(c, l); err == nil {
 		p.Outcome = path.Outcome
 	}
-	a, _ := d.Athlete(l.Athlete)
 	load := p.Outcome.Load
 	if p.Logged = d.result(l.Result); p.Logged.ID != "" {
 		load = p.Logged.Load
 	}
 	if load > 0 && (p.Outcome.Kind == climb.Counts || p.Logged.ID != "") {
-		p.Text = gym.Effort{Reps: l.Reps, Load: load, Unit: a.Unit}.String()
+		p.Text = gym.Effort{Reps: l.Reps, Load: load, Unit: d.book.Settings.Unit}.String()
 		p.Verdict = d.verdict(c, l, load)
 	}
 	return p
@@ -50,14 +49,13 @@ func (d *Desk) proposal(c gym.Class, l gym.Lifter) Proposal {
 // verdict weighs a load against the record as it stood before this class logged
 // one for the lifter.
 func (d *Desk) verdict(c gym.Class, l gym.Lifter, load mass.Mass) climb.Verdict {
-	a, _ := d.Athlete(l.Athlete)
 	record, source := l.Base, l.Source
 	for _, r := range d.Results(l.Athlete) {
 		if r.Void == nil && r.ID != l.Result && r.Lift == l.Lift && r.Reps == l.Reps && (source == gym.Estimate || source == "" || r.Load > record) {
 			record, source = r.Load, r.Source
 		}
 	}
-	return climb.Judge(load, record, source, c.Climb.HeavyLine, a.Unit)
+	return climb.Judge(load, record, source, c.Climb.HeavyLine, d.book.Settings.Unit)
 }
 
 func (d *Desk) result(id gym.ID) gym.Result {
@@ -123,12 +121,11 @@ func (d *Desk) Weigh(class, athlete gym.ID, text string) (climb.Verdict, error) 
 }
 
 func (d *Desk) readResult(c gym.Class, l gym.Lifter, text string) (gym.Result, error) {
-	a, _ := d.Athlete(l.Athlete)
 	text = strings.TrimSpace(text)
 	if !strings.ContainsAny(text, "x×*@") {
 		text = fmt.Sprintf("%dx%s", l.Reps, text)
 	}
-	effort, err := gym.ParseEffort(text, a.Unit)
+	effort, err := gym.ParseEffort(text, d.book.Settings.Unit)
 	if err != nil {
 		return gym.Result{}, err
 	}

@@ -7,7 +7,7 @@ import (
 	"windlass/internal/gym"
 )
 
-// SecondLoad is what one athlete does as the second lift.
+// SecondLoad is what one athlete lifts by a percentage.
 type SecondLoad struct {
 	Athlete gym.ID
 	Name    string
@@ -17,16 +17,19 @@ type SecondLoad struct {
 	Why     string // what the load is counted from, or what is missing
 }
 
-// SecondLoads returns the second lift's load of everybody in a class who has one,
-// from the records as they stand now.
+// SecondLoads returns what everybody in a class lifts by percentages, from the
+// records as they stand now: the sets of a day without a climb, and the second
+// lift.
 func (d *Desk) SecondLoads(c gym.Class) []SecondLoad {
 	var rows []SecondLoad
 	for _, l := range c.Lifters {
-		piece, ok := c.Piece(l.Track)
-		if !ok || piece.Second.Empty() {
-			continue
+		piece, _ := c.Piece(l.Track)
+		for _, s := range piece.Scheme {
+			rows = append(rows, d.secondLoad(l, gym.SecondLift{Lift: piece.Lift, Sets: s.Sets, Reps: s.Reps, Percent: s.Percent, OfReps: 1}))
 		}
-		rows = append(rows, d.secondLoad(l, piece.Second))
+		if !piece.Second.Empty() {
+			rows = append(rows, d.secondLoad(l, piece.Second))
+		}
 	}
 	return rows
 }
@@ -49,8 +52,8 @@ func (d *Desk) secondLoad(l gym.Lifter, s gym.SecondLift) SecondLoad {
 	if !ok {
 		load = base.Load.Scale(s.Percent / 100)
 	}
-	row.Load = load.In(a.Unit)
-	row.Why = fmt.Sprintf("%g %% of the %dRM, %s", s.Percent, reps, base.Load.In(a.Unit))
+	row.Load = load.In(d.book.Settings.Unit)
+	row.Why = fmt.Sprintf("%g %% of the %dRM, %s", s.Percent, reps, base.Load.In(d.book.Settings.Unit))
 	if base.Source == gym.Estimate {
 		row.Why += " (estimate)"
 	}

@@ -40,6 +40,7 @@ type Piece struct {
 	Track   ID         `json:"track"`
 	Lift    LiftKey    `json:"lift"`
 	Reps    int        `json:"reps"`
+	Scheme  []Sets     `json:"scheme"` // a day by percentages, without a climb
 	Second  SecondLift `json:"second"`
 	Workout Workout    `json:"workout"`
 }

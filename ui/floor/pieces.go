@@ -32,7 +32,8 @@ type pieceRow struct {
 	count *kit.Text
 	lift  *kit.Choice
 	reps  *kit.Segmented
-	nums  []int
+	nums  []int      // 0 is the day's percentages
+	plan  []gym.Sets // those of the plan, to go back to
 	all   fyne.CanvasObject
 }
 
@@ -90,15 +91,33 @@ func (r *pieceRow) set(piece gym.Piece) {
 // another one.
 func (r *pieceRow) number(dayReps []int) {
 	r.nums = slices.Clone(dayReps)
-	if r.piece.Reps > 0 && !slices.Contains(r.nums, r.piece.Reps) {
+	if len(r.piece.Scheme) > 0 {
+		r.plan = r.piece.Scheme
+	}
+	if len(r.plan) > 0 {
+		r.nums = append([]int{byPercent}, r.nums...)
+	} else if r.piece.Reps > 0 && !slices.Contains(r.nums, r.piece.Reps) {
 		r.nums = append([]int{r.piece.Reps}, r.nums...)
 	}
 	var labels []string
 	for _, n := range r.nums {
-		labels = append(labels, itoa(n)+"RM")
+		labels = append(labels, repsLabel(n))
 	}
 	at := slices.Index(r.nums, r.piece.Reps)
+	if len(r.piece.Scheme) > 0 {
+		at = 0
+	}
 	r.reps.SetLabels(labels, at)
+}
+
+// byPercent stands for the day's sets by percentages among the rep counts.
+const byPercent = 0
+
+func repsLabel(n int) string {
+	if n == byPercent {
+		return "By %"
+	}
+	return itoa(n) + "RM"
 }
 
 func liftOptions(lifts []gym.Lift) []kit.Option {
@@ -120,14 +139,23 @@ func (r *pieceRow) take(o kit.Option) {
 }
 
 func (r *pieceRow) turn(i int) {
-	r.piece.Reps = r.nums[i]
+	r.piece.Scheme = nil
+	if r.nums[i] == byPercent {
+		r.piece.Scheme = r.plan
+	} else {
+		r.piece.Reps = r.nums[i]
+	}
 	r.keep()
 }
 
 func (r *pieceRow) keep() {
 	f := r.list.setUp.floor
 	lift, _ := f.desk().Lift(r.piece.Lift)
-	f.did(f.desk().KeepPiece(f.id, r.piece), f.desk().Track(r.piece.Track).Name+" lifts "+repMax(lift.Name, r.piece.Reps)+" today.")
+	what := repMax(lift.Name, r.piece.Reps)
+	if len(r.piece.Scheme) > 0 {
+		what = lift.Name + " by percentages"
+	}
+	f.did(f.desk().KeepPiece(f.id, r.piece), f.desk().Track(r.piece.Track).Name+" lifts "+what+" today.")
 }
 
 // climbCard is the choice of the climb, with its rungs.

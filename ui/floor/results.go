@@ -50,9 +50,9 @@ func newResults(f *Floor) *results {
 	r.second = kit.NewDataList([]kit.ListColumn{
 		{Title: "Athlete", Width: 96, Grow: 1}, {Title: "Lift", Width: 92}, {Title: "Sets", Width: 56}, {Title: "Load", Width: 76, End: true},
 	}, kit.Rows{Len: func() int { return len(r.loads) }, Cell: r.secondCell})
-	r.second.Empty = "No track has a second lift today."
+	r.second.Empty = "No track lifts by percentages today."
 	onwards := kit.Row(look.Gap2, kit.Fill(), kit.NewButton("Conditioning", f.toConditioning).Key("K"), kit.NewButton("Finish", f.toSummary).Key("Q"))
-	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("Second lift, everybody's load", kit.NewPanel(r.second))), onwards)
+	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("By percentages, everybody's load", kit.NewPanel(r.second))), onwards)
 	r.all = kit.Row(look.Gap3, kit.Fill(kit.NewPanel(r.list)), kit.Full(kit.Wide(380, right)))
 	return r
 }
