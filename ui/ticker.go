@@ -33,6 +33,9 @@ func (w *Window) Run(ctx context.Context) {
 // tick draws the present second and returns how long the next one is away.
 func (w *Window) tick() time.Duration {
 	now := w.desk.Now()
+	if sentence, err := w.desk.MindClock(now); w.Fail(err) && sentence != "" {
+		w.Say(sentence, false)
+	}
 	w.rooms[w.front].Tick(now)
 	left := time.Second - time.Duration(now.Nanosecond())
 	if class, ok := w.desk.LiveClass(); ok {

@@ -139,6 +139,9 @@ func (c *console) close() {
 	if c.stop != nil {
 		c.stop()
 	}
+	if c.wall != nil && !c.running() {
+		_ = c.wall.close() // without an answer it goes on, as after a crash
+	}
 	if c.file != nil {
 		_ = c.file.Close()
 	}
@@ -154,4 +157,14 @@ func (c *console) listen(ctx context.Context) {
 	if err := hear(ctx, c.options, say); err != nil {
 		fyne.Do(func() { c.main.Fail(err) })
 	}
+}
+
+// running reports whether a class's clock runs: then the wall goes on without its
+// desk.
+func (c *console) running() bool {
+	if c.main == nil {
+		return false
+	}
+	class, ok := c.main.Desk().LiveClass()
+	return ok && (class.Clock.Running || class.Workout.Running)
 }

@@ -76,10 +76,11 @@ func contents(s store.Summary) string {
 	return fmt.Sprintf("%d athletes, %d results, %d bouts", s.Athletes, s.Results, s.Bouts)
 }
 
-// shut closes the file and keeps the claim on its name.
+// shut closes the file and the wall that reads it, and keeps the claim on its
+// name.
 func (c *console) shut() error {
 	c.stop()
-	return c.file.Close()
+	return errors.Join(c.wall.close(), c.file.Close())
 }
 
 // reopen reads the file again and fills the window anew.

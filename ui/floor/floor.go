@@ -167,18 +167,8 @@ func (f *Floor) read() (ok bool) {
 
 // Tick implements room.Room.
 func (f *Floor) Tick(now time.Time) {
-	f.minder(now)
 	if f.id != "" {
 		f.views[f.at].tick(f.board.At(now))
-	}
-}
-
-// minder says when the system clock has jumped and the class's clock was put
-// right.
-func (f *Floor) minder(now time.Time) {
-	said, err := f.desk().MindClock(now)
-	if f.host.Fail(err) && said != "" {
-		f.host.Say(said, false)
 	}
 }
 
