@@ -2,6 +2,7 @@ package today
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -47,16 +48,27 @@ func (t *Today) drawClasses() {
 		t.cards = append(t.cards, t.newClassCard(len(t.cards)))
 	}
 	t.classes.Objects = nil
-	next := true
+	next := t.next()
 	for i, m := range t.meetings {
-		t.cards[i].show(m, next && m.State != desk.Done && m.State != desk.Missed)
-		next = next && (m.State == desk.Done || m.State == desk.Missed)
+		t.cards[i].show(m, i == next)
 		t.classes.Objects = append(t.classes.Objects, t.cards[i].card)
 	}
 	if len(t.meetings) == 0 {
 		t.classes.Objects = []fyne.CanvasObject{t.noClasses()}
 	}
 	t.classes.Refresh()
+}
+
+// next is the place of the class that Enter opens: the one on the floor, or else
+// the first to come; -1 when the day has neither.
+func (t *Today) next() int {
+	for _, state := range []desk.MeetingState{desk.OnFloor, desk.ToCome} {
+		in := func(m desk.Meeting) bool { return m.State == state }
+		if i := slices.IndexFunc(t.meetings, in); i >= 0 {
+			return i
+		}
+	}
+	return -1
 }
 
 func (t *Today) noClasses() fyne.CanvasObject {

@@ -89,17 +89,9 @@ func (t *Today) Keys() []room.Key {
 }
 
 func (t *Today) openNext() {
-	for _, m := range t.meetings {
-		if m.State == desk.OnFloor {
-			t.open(m)
-			return
-		}
-	}
-	for _, m := range t.meetings {
-		if m.State == desk.ToCome {
-			t.open(m)
-			return
-		}
+	if i := t.next(); i >= 0 {
+		t.open(t.meetings[i])
+		return
 	}
 	t.host.Say("No class is left today. Open one outside the timetable with O.", false)
 }
