@@ -32,8 +32,13 @@ func (k keeper) Verify(ctx context.Context) (string, error) {
 }
 
 // Restore puts a copy in the place of the file and opens the console on it; when
-// it cannot, the console goes on with the file that was there.
+// it cannot, the console goes on with the file that was there. The copy is checked
+// first, so that a wrong name is told where it was written: opening the console
+// anew would leave the room that asked.
 func (k keeper) Restore(ctx context.Context, from string) (string, error) {
+	if _, err := store.Verify(ctx, from); err != nil {
+		return "", err
+	}
 	if err := onThread(k.shut); err != nil {
 		return "", err
 	}
