@@ -165,7 +165,10 @@ func TestTheDeskIsHeard(t *testing.T) {
 		Climb:   gym.ClimbPlan{Name: "short", Ceiling: 102, HeavyLine: 90, Rungs: []gym.Rung{{At: 0, Until: 1, Percent: 90, Reps: 1, Zone: gym.TopZone}}},
 		Lifters: []gym.Lifter{{Athlete: "ada", Lift: lift.Key, Reps: 1, Base: 100 * mass.Kilogram, Source: gym.Tested, Station: -1}},
 	}
-	require.NoError(t, file.Write(t.Context(), gym.PutLift{Lift: lift}, gym.PutAthlete{Athlete: athlete}, gym.PutClass{Class: class}))
+	result := func(id gym.ID, load mass.Mass) gym.AddResult {
+		return gym.AddResult{Result: gym.Result{ID: id, Athlete: "ada", Lift: lift.Key, Reps: 1, Load: load, Unit: mass.KG, On: 20_000, Source: gym.Tested}}
+	}
+	require.NoError(t, file.Write(t.Context(), gym.PutLift{Lift: lift}, gym.PutAthlete{Athlete: athlete}, result("before", 100*mass.Kilogram), gym.PutClass{Class: class}))
 	speaker := make(tape, 20)
 	ctx, stop := context.WithCancel(t.Context())
 	ended := make(chan error, 1)
@@ -177,9 +180,7 @@ func TestTheDeskIsHeard(t *testing.T) {
 	assert.Len(t, heard(), len(sound.Samples(sound.Start)))
 	assert.Len(t, heard(), len(sound.Samples(sound.Finish)))
 	class.Lifters[0].Result = "result"
-	require.NoError(t, file.Write(t.Context(),
-		gym.AddResult{Result: gym.Result{ID: "result", Athlete: "ada", Lift: lift.Key, Reps: 1, Load: 101 * mass.Kilogram, Unit: mass.KG, On: 20_000, Source: gym.Tested}},
-		gym.PutClass{Class: class}))
+	require.NoError(t, file.Write(t.Context(), result("result", 101*mass.Kilogram), gym.PutClass{Class: class}))
 	assert.Len(t, heard(), len(sound.Samples(sound.Record)))
 	stop()
 	require.NoError(t, <-ended)

@@ -54,7 +54,8 @@ func (f *File) LoadClass(ctx context.Context) (gym.Book, error) {
 	})
 }
 
-// loggedIn reads the results that the lifters of a class were given.
+// loggedIn reads the results that the lifters of a class were given, with those
+// that each is to be held against: the same athlete's for the same lift and reps.
 func loggedIn(r *reader, c gym.Class) []gym.Result {
 	var ids []any
 	for _, l := range c.Lifters {
@@ -65,7 +66,8 @@ func loggedIn(r *reader, c gym.Class) []gym.Result {
 	if len(ids) == 0 {
 		return nil
 	}
-	return rows(r, results, "id IN (?"+strings.Repeat(",?", len(ids)-1)+")", ids...)
+	logged := "SELECT athlete, lift, reps FROM results WHERE id IN (?" + strings.Repeat(",?", len(ids)-1) + ")"
+	return rows(r, results, "(athlete, lift, reps) IN ("+logged+")", ids...)
 }
 
 // snapshot reads in one transaction, with the settings and the equipment first.

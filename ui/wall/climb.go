@@ -238,11 +238,18 @@ func outcomeOf(l desk.BoardLifter, unit mass.Unit) Load {
 	return Load{Text: "done"}
 }
 
-// record reports whether what was logged of a lifter is over the record that was
-// there before. An open call is no record yet, and a first result beats nobody.
+// record reports whether what was logged of a lifter is over every other result
+// for the same reps; what the climb was counted from may have been lowered. An
+// open call is no record yet, and a first result beats nobody.
 func (s State) record(l desk.BoardLifter) bool {
-	r, ok := s.logged(l)
-	return ok && l.Base > 0 && l.Source != gym.Estimate && r.Load > l.Base
+	logged, ok := s.logged(l)
+	var before mass.Mass
+	for _, r := range s.Book.Results {
+		if r.Void == nil && r.ID != logged.ID && r.Athlete == logged.Athlete && r.Lift == logged.Lift && r.Reps == logged.Reps {
+			before = max(before, r.Load)
+		}
+	}
+	return ok && before > 0 && logged.Load > before
 }
 
 // logged returns what was logged of a lifter's climb.

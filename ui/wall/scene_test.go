@@ -172,6 +172,22 @@ func TestARecordIsCelebratedOnceItIsLogged(t *testing.T) {
 	h.look(w, "record")
 }
 
+// A climb that is counted from less than the record celebrates no less.
+func TestALoweredBaseMakesNoRecord(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	lifter, ok := h.state().Board.Lifter(h.athlete("Ada"))
+	require.True(t, ok)
+	record := lifter.Base
+	lower := gym.Effort{Reps: lifter.Reps, Load: record.Scale(0.8), Unit: lifter.Unit}
+	require.NoError(t, h.CountFrom(h.class, lifter.Athlete, lower))
+	h.until(20*time.Minute + time.Second)
+	h.log("Ada", record.Scale(0.9).Digits(lifter.Unit))
+	assert.False(t, h.row("Ada").Record, "over the lowered base, under the record")
+	h.log("Ada", record.Scale(1.1).Digits(lifter.Unit))
+	assert.True(t, h.row("Ada").Record)
+}
+
 func (h *hall) athlete(first string) gym.ID {
 	for _, a := range h.Book().Athletes {
 		if strings.HasPrefix(a.Name, first+" ") {
