@@ -3,6 +3,7 @@ package ui
 import (
 	"strconv"
 
+	"windlass/internal/day"
 	"windlass/internal/desk"
 	"windlass/ui/kit"
 )
@@ -27,7 +28,15 @@ func (w *Window) find() {
 	w.askPlace(options, goes)
 }
 
-func (w *Window) goTo(p desk.Place) { w.Open(p.Room, p.ID) }
+// dated is a room that can show a day.
+type dated interface{ ShowDay(on day.Date) }
+
+func (w *Window) goTo(p desk.Place) {
+	w.Open(p.Room, p.ID)
+	if r, ok := w.rooms[w.front].(dated); ok && p.On != day.None {
+		r.ShowDay(p.On)
+	}
+}
 
 func (w *Window) askPlace(options []kit.Option, goes map[string]func()) {
 	var sheet *kit.Modal

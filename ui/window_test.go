@@ -45,12 +45,30 @@ func TestWindowOpensOnToday(t *testing.T) {
 }
 
 func TestKeysSheetAndFinderOpenAndClose(t *testing.T) {
-	_, in := open(t, look.Dark())
+	w, in := open(t, look.Dark())
 	uitest.Key(t, in, fyne.KeyF1)
 	uitest.See(t, in, "What the keys do", "In Today", "Everywhere", "Take the last change back")
 	picture(t, in, "keys")
 	uitest.Key(t, in, fyne.KeyEscape)
 	uitest.NotSee(t, in, "What the keys do")
+	w.Press("Ctrl+K")
+	uitest.See(t, in, "Athlete, day or action")
+	uitest.Key(t, in, fyne.KeyEscape, fyne.KeyEscape)
+	uitest.NotSee(t, in, "Athlete, day or action")
+}
+
+func TestFinderGoesToAnAthleteAndToADay(t *testing.T) {
+	for _, row := range []struct{ typed, room, sees string }{
+		{"Wen Liangshu", room.Roster, "For Wen Liangshu."},
+		{"Wednesday 20 May", room.Cycle, "Wednesday 20 May, week "},
+	} {
+		w, in := open(t, look.Dark())
+		w.Press("Ctrl+K")
+		uitest.Type(t, in, row.typed)
+		uitest.Key(t, in, fyne.KeyReturn)
+		assert.Equal(t, row.room, w.Front())
+		uitest.See(t, in, row.sees)
+	}
 }
 
 func TestFirstRunOffersThreeWaysAndTheCaution(t *testing.T) {

@@ -16,6 +16,7 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"windlass/internal/cycle"
+	"windlass/internal/day"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
@@ -155,12 +156,14 @@ func (r *Cycle) take(id gym.ID) {
 	r.grid.Focus()
 }
 
-// goToday puts the cursor on today, or on the first day of a cycle without it.
-func (r *Cycle) goToday() {
-	c, today := r.view.Cycle, r.desk().Today()
-	spot := kit.Spot{}
-	if w := c.WeekOf(today); w > 0 {
-		spot = kit.Spot{Week: w - 1, Day: today.Since(c.Start) % 7}
+// goToday puts the cursor on today.
+func (r *Cycle) goToday() { r.ShowDay(r.desk().Today()) }
+
+// ShowDay puts the cursor on a day, or on the first of a cycle without it.
+func (r *Cycle) ShowDay(on day.Date) {
+	c, spot := r.view.Cycle, kit.Spot{}
+	if w := c.WeekOf(on); w > 0 {
+		spot = kit.Spot{Week: w - 1, Day: on.Since(c.Start) % 7}
 	}
 	r.grid.Select(spot)
 	r.side.refresh()
