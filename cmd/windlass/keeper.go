@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"os"
 
+	"fyne.io/fyne/v2"
+
 	"windlass/internal/store"
 )
 
@@ -40,13 +42,18 @@ func (k keeper) Restore(ctx context.Context, from string) (string, error) {
 		return "", err
 	}
 	if err := onThread(k.shut); err != nil {
-		return "", err
+		return "", errors.Join(err, onThread(k.reopen))
 	}
 	kept, err := store.Restore(ctx, from, k.options.db)
-	if err := errors.Join(err, onThread(k.reopen)); err != nil {
-		return "", err
-	}
-	return fmt.Sprintf("The copy is in place. The file that was there is kept as %s.", kept), nil
+	err = errors.Join(err, onThread(k.reopen))
+	sentence := fmt.Sprintf("The copy is in place. The file that was there is kept as %s.", kept)
+	// The room that asked went with the window of the old file: the new one tells.
+	fyne.Do(func() {
+		if k.main.Fail(err) {
+			k.main.Say(sentence, false)
+		}
+	})
+	return sentence, err
 }
 
 // Last tells when the file was last backed up from this machine.
