@@ -5,6 +5,8 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+
+	"windlass/internal/clock"
 )
 
 // leastWait keeps a fast clock from drawing more often than a screen shows.
@@ -37,14 +39,6 @@ func (w *Window) tick() time.Duration {
 		w.Say(sentence, false)
 	}
 	w.rooms[w.front].Tick(now)
-	left := time.Second - time.Duration(now.Nanosecond())
-	if class, ok := w.desk.LiveClass(); ok {
-		switch {
-		case class.Workout.Running:
-			left = time.Second - class.Workout.Elapsed(now)%time.Second
-		case class.Clock.Running:
-			left = time.Second - class.Clock.Elapsed(now)%time.Second
-		}
-	}
-	return max(leastWait, time.Duration(float64(left)/w.speed))
+	class, _ := w.desk.LiveClass()
+	return max(leastWait, time.Duration(float64(clock.ToSecond(class, now))/w.speed))
 }

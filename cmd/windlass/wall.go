@@ -8,6 +8,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"windlass/internal/clock"
 	"windlass/internal/gym"
 	"windlass/ui/look"
 	"windlass/ui/wall"
@@ -122,16 +123,11 @@ func (w *wallWindow) keep(s wall.State) {
 // untilNext is the time to the next look at the file or, when it is nearer, to
 // the next second of the clock that runs.
 func (w *wallWindow) untilNext() time.Duration {
-	now := w.options.pace.now()
-	left := time.Second - time.Duration(now.Nanosecond())
+	var class gym.Class
 	if c := w.class.Load(); c != nil {
-		switch {
-		case c.Workout.Running:
-			left = time.Second - c.Workout.Elapsed(now)%time.Second
-		case c.Clock.Running:
-			left = time.Second - c.Clock.Elapsed(now)%time.Second
-		}
+		class = *c
 	}
+	left := clock.ToSecond(class, w.options.pace.now())
 	if speed := w.options.pace.speed; speed > 0 {
 		left = time.Duration(float64(left) / speed)
 	}

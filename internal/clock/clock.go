@@ -99,3 +99,17 @@ func Up(d time.Duration) string {
 // Down writes a time that counts down: a second begun still counts, so that
 // "00:00" is the end and not the second before.
 func Down(d time.Duration) string { return Up(d + time.Second - 1) }
+
+// ToSecond returns how long it is from an instant to the next whole second of the
+// clock that runs in a class, and of the wall clock where none runs: whoever draws
+// then draws every figure once.
+func ToSecond(c gym.Class, now time.Time) time.Duration {
+	at := time.Duration(now.Nanosecond())
+	switch {
+	case c.Workout.Running:
+		at = shown(c.Workout, now)
+	case c.Clock.Running:
+		at = shown(c.Clock, now)
+	}
+	return time.Second - at%time.Second
+}

@@ -35,6 +35,26 @@ func TestDigits(t *testing.T) {
 	}
 }
 
+func TestToSecond(t *testing.T) {
+	climbs := gym.Class{Clock: gym.Run{}.Start(after(0.25))}
+	works := climbs
+	works.Workout = gym.Run{}.Start(after(10.4))
+	for _, row := range []struct {
+		name  string
+		class gym.Class
+		now   float64
+		left  time.Duration
+	}{
+		{"the wall clock without a class", gym.Class{}, 0.3, 700 * time.Millisecond},
+		{"on the second, the whole next one", gym.Class{}, 5, time.Second},
+		{"the climb's own second", climbs, 1.3, 950 * time.Millisecond},
+		{"the conditioning goes before the climb", works, 12.2, 200 * time.Millisecond},
+		{"a climb that is held", gym.Class{Clock: climbs.Clock.Hold(after(3.5))}, 4.1, 900 * time.Millisecond},
+	} {
+		assert.InDelta(t, row.left, clock.ToSecond(row.class, after(row.now)), float64(time.Microsecond), row.name)
+	}
+}
+
 // The steady clock of a desk started at noon; the class began 10 s later.
 func TestCorrected(t *testing.T) {
 	run := gym.Run{}.Start(after(10))
