@@ -21,17 +21,12 @@ func (d *Desk) Athlete(id gym.ID) (gym.Athlete, bool) {
 // TrackOn returns the track that an athlete is on that day; the zero track means
 // none.
 func (d *Desk) TrackOn(athlete gym.ID, on day.Date) gym.Track {
-	var latest *gym.TrackMove
-	for _, i := range d.index.moves[athlete] {
-		m := &d.book.Moves[i]
-		if m.From <= on && (latest == nil || m.From > latest.From || m.From == latest.From && m.Made.After(latest.Made)) {
-			latest = m
-		}
+	rows := d.index.moves[athlete]
+	moves := make([]gym.TrackMove, len(rows))
+	for i, row := range rows {
+		moves[i] = d.book.Moves[row]
 	}
-	if latest == nil {
-		return gym.Track{}
-	}
-	return d.Track(latest.Track)
+	return d.Track(gym.TrackOn(moves, on))
 }
 
 // Track returns the track with an ID; the zero track means none.
@@ -58,7 +53,7 @@ func (d *Desk) LastCame(athlete gym.ID) day.Date { return d.index.came[athlete] 
 func (d *Desk) Restrictions(athlete gym.ID, on day.Date) []gym.Restriction {
 	var held []gym.Restriction
 	for _, r := range d.book.Restrictions {
-		if r.Athlete == athlete && r.From <= on && (r.Until == day.None || on <= r.Until) {
+		if r.Athlete == athlete && r.Holds(on) {
 			held = append(held, r)
 		}
 	}
@@ -152,11 +147,8 @@ func (d *Desk) move(athlete, track gym.ID, from day.Date) gym.Change {
 
 // KeepRestriction notes a restriction or a change of one.
 func (d *Desk) KeepRestriction(r gym.Restriction) error {
-	if strings.TrimSpace(r.Text) == "" {
-		return fmt.Errorf("note restriction: the text is empty; write what to avoid")
-	}
-	if r.Until != day.None && r.Until < r.From {
-		return fmt.Errorf("note restriction: it ends on %s, before it begins on %s", r.Until, r.From)
+	if err := r.Valid(); err != nil {
+		return err
 	}
 	return d.do("note restriction", gym.PutRestriction{Restriction: r})
 }

@@ -163,8 +163,12 @@ func (r Restriction) Valid() error {
 	return nil
 }
 
+// Holds reports whether r holds on a day.
+func (r Restriction) Holds(on day.Date) bool {
+	return r.From <= on && (r.Until == day.None || on <= r.Until)
+}
+
 // Touches reports whether r holds on a day for a region of the body.
 func (r Restriction) Touches(on day.Date, region Region) bool {
-	held := r.From <= on && (r.Until == day.None || on <= r.Until)
-	return held && (r.Region == "" || region == WholeBody || r.Region == region)
+	return r.Holds(on) && (r.Region == "" || region == WholeBody || r.Region == region)
 }

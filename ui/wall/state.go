@@ -65,5 +65,5 @@ func (s State) nextClass(now time.Time) (slot gym.Slot, on day.Date, ok bool) {
 }
 
 func (s State) closed(on day.Date) bool {
-	return slices.ContainsFunc(s.Book.Closures, func(c gym.Closure) bool { return c.From <= on && on <= c.Until })
+	return slices.ContainsFunc(s.Book.Closures, func(c gym.Closure) bool { return c.Covers(on) })
 }
