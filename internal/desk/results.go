@@ -49,21 +49,11 @@ func (d *Desk) Bouts(athlete gym.ID) []gym.Bout {
 	return bouts
 }
 
-// Record returns the best result of an athlete for a lift and a rep count that
-// is not voided. Of equal loads the first one holds the record.
+// Record returns the best result of an athlete for a lift and a rep count that is
+// not voided, by what the lift is counted in. Of equal ones the first holds the
+// record.
 func (d *Desk) Record(athlete gym.ID, lift gym.LiftKey, reps int) (gym.Result, bool) {
-	var best gym.Result
-	for _, row := range d.index.results[athlete] {
-		r := &d.book.Results[row]
-		if r.Lift == lift && r.Reps == reps && r.Void == nil && beats(*r, best) {
-			best = *r
-		}
-	}
-	return best, best.Load > 0
-}
-
-func beats(r, best gym.Result) bool {
-	return r.Load > best.Load || r.Load == best.Load && r.On < best.On
+	return d.records().Of(athlete, lift, reps)
 }
 
 // Entry is a result as the coach enters it.
