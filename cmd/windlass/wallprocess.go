@@ -82,9 +82,6 @@ func (o options) wallArgs() []string {
 	if o.plain() {
 		args = append(args, "-size", o.size)
 	}
-	if o.size != "" {
-		args = append(args, "-size", o.size)
-	}
 	return args
 }
 
