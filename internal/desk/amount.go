@@ -3,6 +3,7 @@ package desk
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -34,7 +35,7 @@ func ParseAmount(text string, by gym.Measure) (float64, error) {
 		return 0, fmt.Errorf("read amount %q: a lift counted by %q has no amount", text, by)
 	}
 	number, word := cutWord(text)
-	if word != "" && !oneOf(word, words) {
+	if word != "" && !slices.Contains(words, word) {
 		return refuse(fmt.Sprintf("%q is not what this lift is counted in", word))
 	}
 	minutes := 0.0
@@ -72,15 +73,6 @@ func cutWord(text string) (number, word string) {
 		return text, ""
 	}
 	return strings.TrimSpace(text[:at]), strings.TrimSpace(text[at:])
-}
-
-func oneOf(word string, words []string) bool {
-	for _, w := range words {
-		if w == word {
-			return true
-		}
-	}
-	return false
 }
 
 // AmountText writes an amount as [ParseAmount] reads it.

@@ -67,11 +67,12 @@ func (d *Desk) PasteDays(id, track gym.ID, week, column int, clip Clip) error {
 		return fmt.Errorf("paste days: nothing was copied; copy a day with Ctrl+C first")
 	}
 	return d.editCycle("paste "+days(clip.Days()), id, func(c gym.Cycle, t cycle.Trained) (gym.Cycle, error) {
-		was, err := c, error(nil)
+		was := c
 		for _, x := range clip.days {
 			if week+x.weeks > len(c.Weeks) || column+x.columns > 6 {
 				continue
 			}
+			var err error
 			if c, err = cycle.Paste(c, AtColumn(c, track, week+x.weeks, column+x.columns), x.plan, t); err != nil {
 				return was, err
 			}

@@ -22,9 +22,6 @@ var formats = []kit.Option{
 	{Key: string(gym.PlainSets), Text: "Sets", Note: "against no clock"},
 }
 
-// mostFields is how many fields one format has at the most.
-const mostFields = 3
-
 // workoutPart edits the conditioning: its format, its movements with their loads,
 // and how long it takes; and it proposes one.
 type workoutPart struct {

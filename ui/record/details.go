@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -118,14 +119,8 @@ func (s *details) write(f *kit.Field, text string, other bool) {
 	}
 }
 
-func at[T comparable](all []T, one T) int {
-	for i, v := range all {
-		if v == one {
-			return i
-		}
-	}
-	return 0
-}
+// at is the place of a choice among all, the first for one that is none of them.
+func at[T comparable](all []T, one T) int { return max(0, slices.Index(all, one)) }
 
 // keep keeps what was changed, and nothing when nothing was.
 func (s *details) keep() {

@@ -41,7 +41,7 @@ func (h *head) show(a gym.Athlete) {
 	row := d.RosterRow(a.ID)
 	h.name.SetText(a.Name)
 	h.about.SetText(about(row))
-	shape, tone := statusMark(a.Status)
+	shape, tone := StatusMark(a.Status)
 	h.status.Set(string(a.Status), shape, tone)
 	n := len(d.Restrictions(a.ID, d.Today()))
 	h.warning.Hidden = n == 0
@@ -85,7 +85,8 @@ func orNone(name string) string {
 	return name
 }
 
-func statusMark(s gym.Status) (kit.Shape, look.Meaning) {
+// StatusMark is the shape of a status.
+func StatusMark(s gym.Status) (kit.Shape, look.Meaning) {
 	switch s {
 	case gym.Paused:
 		return kit.Half, look.Warn

@@ -2,6 +2,7 @@ package roster
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"windlass/internal/day"
@@ -78,14 +79,7 @@ func (t *table) current() gym.ID {
 
 func (t *table) has(athlete gym.ID) bool { return t.at(athlete) >= 0 }
 
-func (t *table) at(athlete gym.ID) int {
-	for i, id := range t.rows {
-		if id == athlete {
-			return i
-		}
-	}
-	return -1
-}
+func (t *table) at(athlete gym.ID) int { return slices.Index(t.rows, athlete) }
 
 func (t *table) turnTo(athlete gym.ID) {
 	if at := t.at(athlete); at >= 0 {
@@ -178,14 +172,12 @@ func (t *table) cell(row, column int) kit.Cell {
 	return c
 }
 
+// awayMark marks who does not train just now.
 func awayMark(s gym.Status) (kit.Shape, look.Meaning) {
-	switch s {
-	case gym.Paused:
-		return kit.Half, look.Warn
-	case gym.Archived:
-		return kit.Dash, look.Muted
+	if s == gym.Active {
+		return kit.NoShape, look.Muted
 	}
-	return kit.NoShape, look.Muted
+	return record.StatusMark(s)
 }
 
 // shortDays writes a week with the initials of its days and dots for days off, as

@@ -54,7 +54,3 @@ func (s Screen) believed() Screen {
 func (s Screen) textSize(arc float64, units float32) float32 {
 	return float32(LetterHeight(s.Viewer, arc) / s.Height * float64(units) / capShare)
 }
-
-// reach is how far away, in metres, letters that span arc at the farthest reader
-// still span the least angle.
-func (s Screen) reach(arc float64) float64 { return s.Viewer * arc / LeastArc }
