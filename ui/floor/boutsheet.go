@@ -118,7 +118,7 @@ func outcomeCell(r desk.BoutRow) kit.Cell {
 	case gym.Held:
 		return kit.Cell{Text: "held", Shape: kit.Tick, Mark: look.Good}
 	case gym.Slowed:
-		return kit.Cell{Text: "slowed", Shape: kit.Dash, Mark: look.Warn}
+		return kit.Cell{Text: "slowed", Shape: kit.Down, Mark: look.Warn}
 	case gym.Stopped:
 		return kit.Cell{Text: "stopped", Shape: kit.Cross, Mark: look.Bad}
 	}
