@@ -33,7 +33,7 @@ var errFixed = errors.New("this desktop lets nobody but you place a window")
 
 // How the wall is placed: monitors are looked at every two seconds; a window
 // needs a moment to arrive before it fills the screen, and its first frame after
-// that may be cut (measured, see fyne.md).
+// that may be cut (measured).
 const (
 	screensEvery = 2 * time.Second
 	arriveAfter  = 250 * time.Millisecond

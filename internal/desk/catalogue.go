@@ -84,7 +84,7 @@ func (d *Desk) entries(kind CatalogueKind) []CatalogueRow {
 
 func sortOf(r gym.Region, p gym.Pattern) string { return regionText(r) + ", " + plainKey(string(p)) }
 
-// regionText writes a region as words.md has it.
+// regionText writes a region as a coach reads it.
 func regionText(r gym.Region) string {
 	if r == gym.WholeBody {
 		return "whole body"
