@@ -45,8 +45,11 @@ func newBouts(r *Record) *bouts {
 	b := &bouts{of: r, title: kit.NewHeading("").Shrinks(120), chart: kit.NewChart(200, 168)}
 	b.why, b.decided = kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Accent)
 	b.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Movement", Width: 150, Grow: 1}, {Title: "Last", Width: 92}, {Title: "Suggested", Width: 96},
-		{Title: "Decided", Width: 84}, {Title: "Chance", Width: 64, End: true},
+		{Title: "Movement", Width: 150, Grow: 1},
+		{Title: "Last", Width: 92},
+		{Title: "Suggested", Width: 96},
+		{Title: "Decided", Width: 84},
+		{Title: "Chance", Width: 64, End: true},
 	}, kit.Rows{Len: func() int { return len(b.rows) }, Cell: b.cell})
 	b.list.Empty = "The catalogue has no movement with loads. Add some in the Gym room."
 	b.list.OnRune = r.typed
@@ -54,7 +57,9 @@ func newBouts(r *Record) *bouts {
 	b.list.OnOpen = func(int) { b.decide() }
 	b.back = kit.NewButton("Let it stand", b.takeBack).Key("Ctrl+U").Tip("Take back what was decided; the suggestion stands again")
 	legend := kit.Column(look.Gap1, newLegend([]legendMark{
-		{kit.Tick, look.Good, "held"}, {kit.Down, look.Warn, "slowed"}, {kit.Cross, look.Bad, "stopped"},
+		{kit.Tick, look.Good, "held"},
+		{kit.Down, look.Warn, "slowed"},
+		{kit.Cross, look.Bad, "stopped"},
 		{kit.Square, look.Accent, "decided by you"},
 	}), newLegend([]legendMark{
 		{kit.Disc, look.Muted, "full tier"}, {kit.Half, look.Muted, "mid tier"}, {kit.Ring, look.Muted, "light tier"}, {kit.Dash, look.Muted, "under light"},

@@ -37,8 +37,10 @@ func newLifts(r *Record) *lifts {
 	l.figures, l.entry, l.raise, l.past = newFigures(kit.NewButton("Another lift", l.anyLift).Key("F4")), newEntry(l), newRaiseRow(l), newPast(l)
 	l.makeList(r.host.Desk().Settings().DayReps)
 	legend := newLegend([]legendMark{
-		{kit.Disc, look.Accent, "tested"}, {kit.Ring, look.Text, "reported"},
-		{kit.Diamond, look.Muted, "estimate"}, {kit.Square, look.Muted, "guide from a related lift"},
+		{kit.Disc, look.Accent, "tested"},
+		{kit.Ring, look.Text, "reported"},
+		{kit.Diamond, look.Muted, "estimate"},
+		{kit.Square, look.Muted, "guide from a related lift"},
 	})
 	l.whole = kit.Column(look.Gap3, kit.Fill(l.grid), legend, l.figures.content, l.raise.content, l.entry.content, l.past.content)
 	return l
