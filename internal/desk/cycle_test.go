@@ -95,7 +95,7 @@ func TestTrainedDaysStayAsTheyAre(t *testing.T) {
 	before, _ := b.Cycle(c.ID)
 	trained := b.Trained(before)
 	require.False(t, trained(powerlifting, 1, day.Monday))
-	b.log(ada, b.dayOf(c, 1, day.Monday).Main.Lift, "5x100")
+	b.hold(ada)
 	require.True(t, b.Trained(before)(powerlifting, 1, day.Monday))
 	for name, err := range map[string]error{
 		"clear":  b.ClearDays(c.ID, desk.Block{Track: powerlifting, FromWeek: 1, ToWeek: 2, FromColumn: 0, ToColumn: 6}),
@@ -111,6 +111,30 @@ func TestTrainedDaysStayAsTheyAre(t *testing.T) {
 	after, _ := b.Cycle(c.ID)
 	assert.Equal(t, before, after, "a refused change has changed nothing")
 	assert.NoError(t, b.RunWave(c.ID, powerlifting, gym.BlockWave, 2), "the way forward is open")
+}
+
+// hold holds a class of now with one athlete in it.
+func (b *bench) hold(a gym.Athlete) {
+	b.t.Helper()
+	class, err := b.OpenFreeClass()
+	require.NoError(b.t, err)
+	require.NoError(b.t, b.CheckIn(class.ID, a.ID))
+	require.NoError(b.t, b.StartConditioning(class.ID))
+}
+
+// A sheet of rep maxes has the date of today unless it says another, and it would
+// close today's plan to a whole track if it counted as training.
+func TestASheetOfRepMaxesTrainsNoDay(t *testing.T) {
+	b := newBench(t)
+	c := b.planned(8)
+	ada := b.join("Ada Brook")
+	monday := cycle.At{Track: powerlifting, Week: 1, Weekday: day.Monday}
+	lift, _ := b.Lift(b.dayOf(c, 1, day.Monday).Main.Lift)
+	i := b.read(desk.RosterSheet, "Name;Track;"+lift.Name+" 5RM (kg)\nBo Quist;Powerlifting;100\n")
+	require.NoError(t, b.AcceptImport(i, false))
+	b.log(ada, lift.Key, "5x100")
+	assert.False(t, b.Trained(c)(powerlifting, 1, day.Monday))
+	assert.NoError(t, b.KeepDay(c.ID, monday, gym.DayPlan{Kind: gym.RecoveryDay}))
 }
 
 // A day that a class was held on is trained, also when nothing was logged; a
@@ -191,7 +215,7 @@ func TestAMovedDayIsTrainedWhereItWasPlanned(t *testing.T) {
 	}
 	require.Greater(t, moved, holiday)
 	b.now = moved.At(day.ClockOf(18, 0), b.now.Location())
-	b.log(ada, b.dayOf(c, 2, day.Monday).Main.Lift, "3x100")
+	b.hold(ada)
 	trained := b.Trained(c)
 	assert.True(t, trained(powerlifting, 2, day.Monday))
 	for on := day.Tuesday; on <= day.Sunday; on++ {

@@ -46,8 +46,10 @@ type trackDate struct {
 }
 
 // Trained tells which days of a cycle were trained: a class was held on them with
-// somebody of the track in it, or the day's main lift was logged by one. A day
-// that closures moved counts where it was planned.
+// somebody of the track in it, or the day's main lift was logged in a class by
+// one. What was brought in from a sheet or told beside a class makes no day
+// trained, whatever its date. A day that closures moved counts where it was
+// planned.
 func (d *Desk) Trained(c gym.Cycle) cycle.Trained {
 	held := d.trainedDates(c)
 	return func(track gym.ID, week int, on day.Weekday) bool {
@@ -68,7 +70,7 @@ func (d *Desk) trainedDates(c gym.Cycle) map[trackDate]bool {
 	}
 	for i := range d.book.Results {
 		r := &d.book.Results[i]
-		if r.Void != nil || c.WeekOf(r.On) == 0 {
+		if r.Class == "" || r.Void != nil || c.WeekOf(r.On) == 0 {
 			continue
 		}
 		at := trackDate{d.TrackOn(r.Athlete, r.On).ID, r.On}
