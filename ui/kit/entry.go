@@ -2,6 +2,7 @@ package kit
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 )
@@ -22,6 +23,18 @@ func newEntry() *entry {
 	e.Wrapping = fyne.TextWrap(fyne.TextTruncateClip)
 	e.ExtendBaseWidget(e)
 	return e
+}
+
+// CreateRenderer implements fyne.Widget. Fyne's own box and ring stay out of
+// sight: the field around the entry draws them, over its icon too.
+func (e *entry) CreateRenderer() fyne.WidgetRenderer {
+	made := e.Entry.CreateRenderer()
+	for _, o := range made.Objects() {
+		if box, ok := o.(*canvas.Rectangle); ok {
+			box.Hide()
+		}
+	}
+	return made
 }
 
 // FocusGained implements fyne.Focusable.

@@ -4,7 +4,9 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/assert"
 
 	"windlass/internal/mass"
@@ -51,6 +53,22 @@ func TestSearchEmptiesOnEscapeAndThenLetsItThrough(t *testing.T) {
 	assert.Zero(t, escaped)
 	uitest.Key(t, w, fyne.KeyEscape, fyne.KeyF1)
 	assert.Equal(t, 2, escaped)
+}
+
+// With the keyboard, a field has one ring, its own: Fyne's would stand inside it,
+// over the edge of a search's icon.
+func TestAFieldHasOneRing(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewSearch("Find an athlete")
+	w := uitest.Open(t, kit.Column(8, f))
+	f.Focus()
+	rings := 0
+	for _, o := range test.LaidOutObjects(w.Canvas().Content()) {
+		if r, ok := o.(*canvas.Rectangle); ok && r.Visible() && r.StrokeWidth > 0 && r.StrokeColor == look.Color(look.Focus) {
+			rings++
+		}
+	}
+	assert.Equal(t, 1, rings)
 }
 
 // Writing in a field keeps letters to itself and lets the window's shortcuts by.
