@@ -22,6 +22,14 @@ func Focus(w fyne.Focusable) {
 	}
 	if c := canvasOf(o); c != nil {
 		c.Focus(w)
+		return
+	}
+	// The driver learns where an object stands when it first draws it. What has just
+	// come to the front for the first time is looked for in the window.
+	if app := fyne.CurrentApp(); app != nil {
+		if windows := app.Driver().AllWindows(); len(windows) == 1 {
+			windows[0].Canvas().Focus(w)
+		}
 	}
 }
 
