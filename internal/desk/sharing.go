@@ -22,6 +22,7 @@ type SharingNote struct {
 	Err   error                    // instead of a text: why nobody can be seated
 	Aside bool                     // another way, not a fault
 	Mend  string                   // what the one action does; empty where there is none
+	Anew  bool                     // the action shares the stations anew
 	Do    func(class gym.ID) error // the action
 }
 
@@ -43,7 +44,7 @@ func (d *Desk) Sharing(c gym.Class) Sharing {
 		return Sharing{Notes: []SharingNote{{Err: err}}}
 	}
 	sharing := Sharing{Moves: plan.Moves}
-	sharing.Notes = append(sharing.Notes, s.standing(plan)...)
+	sharing.Notes = append(sharing.Notes, d.unseated(c, s, plan)...)
 	sharing.Notes = append(sharing.Notes, d.late(c, s, plan)...)
 	sharing.Notes = append(sharing.Notes, d.short(c)...)
 	sharing.Notes = append(sharing.Notes, d.bare(c)...)
@@ -86,7 +87,14 @@ func (d *Desk) bare(c gym.Class) []SharingNote {
 	return notes
 }
 
-func (s seating) standing(plan station.Plan) []SharingNote {
+// unseated names who has no station: in one note with the mend where sharing anew
+// helps before the clock starts, else one by one, with the reason.
+func (d *Desk) unseated(c gym.Class, s seating, plan station.Plan) []SharingNote {
+	if !c.Clock.Started() {
+		if w := d.stationless(c, s, plan); w.Mends() {
+			return []SharingNote{{Text: w.Text(), Mend: "Share anew", Anew: true, Do: d.ShareStations}}
+		}
+	}
 	var notes []SharingNote
 	for _, x := range plan.Standing {
 		notes = append(notes, SharingNote{Text: fmt.Sprintf("%s has no station: %s.", s.lifters[x.Lifter].Name, x.Why)})

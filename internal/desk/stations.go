@@ -153,12 +153,14 @@ func (d *Desk) lendBars(bars []string, taken []int, need map[string]int) {
 // ShareStations seats everybody anew, so that the windows are kept and the fewest
 // plates are moved.
 func (d *Desk) ShareStations(class gym.ID) error {
-	return d.change("share the stations", class, func(c *gym.Class) error {
-		for i := range c.Lifters {
-			c.Lifters[i].Station, c.Lifters[i].Place = -1, 0
-		}
-		return d.seat(c, func(s seating) (station.Plan, error) { return s.solver.Solve(s.lifters) })
-	})
+	return d.change("share the stations", class, d.shareAll)
+}
+
+func (d *Desk) shareAll(c *gym.Class) error {
+	for i := range c.Lifters {
+		c.Lifters[i].Station, c.Lifters[i].Place = -1, 0
+	}
+	return d.seat(c, func(s seating) (station.Plan, error) { return s.solver.Solve(s.lifters) })
 }
 
 // join seats one lifter where that costs least and leaves all others.

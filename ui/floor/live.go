@@ -194,7 +194,7 @@ func (l *live) toggle() {
 		return
 	}
 	if !l.floor.moment().Running {
-		l.floor.host.Fail(l.floor.desk().StartClock(l.floor.id))
+		l.floor.begin()
 		return
 	}
 	hold := func() { l.floor.host.Fail(l.floor.desk().HoldClock(l.floor.id)) }

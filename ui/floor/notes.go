@@ -77,11 +77,26 @@ func (r *noteRow) set(note desk.SharingNote, first bool, do func()) {
 	show(r.mend, note.Mend != "")
 	if note.Mend != "" {
 		r.mend.SetLabel(note.Mend)
-		r.mend.Key(map[bool]string{true: "F8"}[first])
+		r.mend.Key(mendKey(note, first))
 	}
 }
 
+// mendKey is the key cap of a mend: the first has one, and sharing anew its own.
+func mendKey(note desk.SharingNote, first bool) string {
+	switch {
+	case note.Anew:
+		return "F6"
+	case first:
+		return "F8"
+	}
+	return ""
+}
+
 func (n *noteList) mend(note desk.SharingNote) {
+	if note.Anew {
+		n.setUp.share()
+		return
+	}
 	n.setUp.floor.did(note.Do(n.setUp.floor.id), "Done: "+note.Text)
 }
 

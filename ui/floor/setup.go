@@ -114,12 +114,10 @@ func (s *setUp) start() {
 		s.floor.turn(stepClimb)
 		return
 	}
-	s.floor.host.Fail(s.floor.desk().StartClock(s.floor.id))
+	s.floor.begin()
 }
 
-func (s *setUp) share() {
-	s.floor.did(s.floor.desk().ShareStations(s.floor.id), "Stations shared anew, with the fewest plates moved.")
-}
+func (s *setUp) share() { s.floor.shareAnew() }
 
 func (s *setUp) move(athlete gym.ID, station int) {
 	e := s.floor.desk().Book().Equipment

@@ -1,0 +1,63 @@
+package floor_test
+
+import (
+	"fmt"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"windlass/internal/gym"
+	"windlass/ui/look"
+	"windlass/ui/uitest"
+)
+
+// late is a hall whose racks the squatters hold one each before the last, who
+// cleans, comes.
+func late(t *testing.T) (*hall, gym.Class, gym.Athlete) {
+	t.Helper()
+	h := newHall(t, look.Dark())
+	c, err := h.OpenFreeClass()
+	require.NoError(t, err)
+	h.pieces(c.ID)
+	for i := range h.Book().Equipment.Stations {
+		a := h.athlete(fmt.Sprint("Ada ", i), 0, gym.StandardM, "back-squat", fmt.Sprintf("3x%d", 100+5*i))
+		require.NoError(t, h.CheckIn(c.ID, a.ID))
+		require.NoError(t, h.MoveLifter(c.ID, a.ID, i))
+	}
+	last := h.athlete("Una Dahl", 1, gym.StandardW, "clean", "1x60")
+	require.NoError(t, h.CheckIn(c.ID, last.ID))
+	h.room.Show(c.ID)
+	require.Equal(t, -1, h.lifter(c.ID, last.ID).Station)
+	return h, c, last
+}
+
+func TestTheClockAsksWhileSomebodyHasNoStation(t *testing.T) {
+	h, c, last := late(t)
+	uitest.See(t, h.window, "Una Dahl has no station. Shared anew, everybody has one.")
+	h.press(fyne.KeyF5)
+	uitest.See(t, h.window, "Start while lifters have no station?")
+	uitest.Tap(t, h.window, "Not yet")
+	now, _ := h.Class(c.ID)
+	assert.Equal(t, gym.SetUp, now.Stage)
+
+	h.press(fyne.KeyF5)
+	uitest.Tap(t, h.window, "Share anew")
+	assert.GreaterOrEqual(t, h.lifter(c.ID, last.ID).Station, 0)
+	uitest.NotSee(t, h.window, "Una Dahl has no station")
+	h.press(fyne.KeyF5)
+	now, _ = h.Class(c.ID)
+	assert.True(t, now.Clock.Running, "nobody is left to ask about")
+}
+
+func TestTheClockStartsAnyway(t *testing.T) {
+	h, c, last := late(t)
+	h.press(fyne.KeyF4, fyne.KeySpace) // from the climb as from the set-up
+	uitest.Tap(t, h.window, "Start anyway")
+	now, _ := h.Class(c.ID)
+	assert.True(t, now.Clock.Running)
+	assert.Equal(t, -1, h.lifter(c.ID, last.ID).Station)
+	h.press(fyne.KeySpace, fyne.KeySpace)
+	uitest.NotSee(t, h.window, "Start while lifters have no station?")
+}
