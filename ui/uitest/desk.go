@@ -2,8 +2,11 @@ package uitest
 
 import (
 	"context"
+	"errors"
 	"math/rand/v2"
+	"os"
 	"path/filepath"
+	"sync"
 	"testing"
 	"time"
 
@@ -19,25 +22,57 @@ import (
 // Morning is a Monday of the demo gym's sixth week, before its first class.
 var Morning = time.Date(2026, 5, 18, 5, 40, 0, 0, time.UTC)
 
+// demoFile is the file of the demo gym on that morning. It is made once: most of a
+// room's tests begin with it.
+var demoFile = sync.OnceValues(func() (file []byte, err error) {
+	book, err := demo.Book(1, day.From(Morning))
+	if err != nil {
+		return nil, err
+	}
+	dir, err := os.MkdirTemp("", "demo")
+	if err != nil {
+		return nil, err
+	}
+	defer func() { err = errors.Join(err, os.RemoveAll(dir)) }()
+	path := filepath.Join(dir, fileName)
+	made, err := store.Create(context.Background(), path)
+	if err != nil {
+		return nil, err
+	}
+	if err := errors.Join(made.Write(context.Background(), book.Changes()...), made.Close()); err != nil {
+		return nil, err
+	}
+	return os.ReadFile(path)
+})
+
+const fileName = "gym.windlass"
+
 // DemoDesk is a desk on the demo gym in a real file, with a clock that the test
 // moves through the pointer.
 func DemoDesk(t testing.TB) (*desk.Desk, *time.Time) {
 	t.Helper()
-	now := Morning
-	book, err := demo.Book(1, day.From(now))
+	now, path := Morning, filepath.Join(t.TempDir(), fileName)
+	made, err := demoFile()
 	require.NoError(t, err)
-	return DeskOn(t, book, &now), &now
+	require.NoError(t, os.WriteFile(path, made, 0o600))
+	file, err := store.Open(context.Background(), path)
+	require.NoError(t, err)
+	return deskOf(t, file, &now), &now
 }
 
 // DeskOn is a desk on a real file that says what a book says.
 func DeskOn(t testing.TB, book gym.Book, now *time.Time) *desk.Desk {
 	t.Helper()
-	ctx := context.Background()
-	file, err := store.Create(ctx, filepath.Join(t.TempDir(), "gym.windlass"))
+	file, err := store.Create(context.Background(), filepath.Join(t.TempDir(), fileName))
 	require.NoError(t, err)
+	require.NoError(t, file.Write(context.Background(), book.Changes()...))
+	return deskOf(t, file, now)
+}
+
+func deskOf(t testing.TB, file *store.File, now *time.Time) *desk.Desk {
+	t.Helper()
 	t.Cleanup(func() { require.NoError(t, file.Close()) })
-	require.NoError(t, file.Write(ctx, book.Changes()...))
-	d, err := desk.Open(ctx, file, func() time.Time { return *now }, rand.NewChaCha8([32]byte{1}))
+	d, err := desk.Open(context.Background(), file, func() time.Time { return *now }, rand.NewChaCha8([32]byte{1}))
 	require.NoError(t, err)
 	return d
 }
