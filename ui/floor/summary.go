@@ -38,9 +38,10 @@ func newSummary(f *Floor) *summary {
 	s.records, s.open, s.missed = kit.NewProse("", 300), kit.NewProse("", 300), kit.NewProse("", 300)
 	s.finish = kit.NewButton("Finish the class", s.end).Primary().Key("F5")
 	s.again = kit.NewButton("Open it again", s.reopen).Key("A")
+	told := kit.Column(look.Gap4, kit.NewCard("Records", s.records), kit.NewCard("Nothing counted", s.missed), kit.NewCard("Still open", s.open))
 	rows := kit.Column(look.Gap4, kit.Equal(look.Gap3, figures...),
-		kit.NewCard("Records", s.records), kit.NewCard("Nothing counted", s.missed), kit.NewCard("Still open", s.open),
-		kit.Row(look.Gap2, s.finish, s.again, kit.Fill()), kit.Fill())
+		kit.Fill(kit.Scroll(kit.Pad(look.Gap1, told))), // a full class breaks many records
+		kit.Row(look.Gap2, s.finish, s.again, kit.Fill()))
 	s.all = kit.Column(0, kit.Fill(kit.Centre(960, rows)))
 	return s
 }
