@@ -50,6 +50,17 @@ func (d *Desk) BoutSheet(c gym.Class) []BoutRow {
 	return rows
 }
 
+// OpenBouts counts the bouts of a class that have a load and are not logged.
+func (d *Desk) OpenBouts(c gym.Class) int {
+	open := 0
+	for _, r := range d.BoutSheet(c) {
+		if r.What != "" && r.Logged.ID == "" {
+			open++
+		}
+	}
+	return open
+}
+
 // pair is one athlete at one movement.
 type pair struct {
 	athlete  gym.ID

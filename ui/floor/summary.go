@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/clock"
-	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -18,6 +17,7 @@ import (
 type summary struct {
 	floor   *Floor
 	figures [4]*kit.Text
+	names   [4]*kit.Text // what each figure counts
 	records *kit.Prose
 	open    *kit.Prose
 	missed  *kit.Prose
@@ -26,14 +26,17 @@ type summary struct {
 	all     fyne.CanvasObject
 }
 
-var figureNames = [4]string{"came", "records", "heavy days", "under the heavy line"}
+// figureNames say what each figure counts: of one, and of several or none.
+var figureNames = [4][2]string{
+	{"came", "came"}, {"record", "records"}, {"heavy day", "heavy days"}, {"under the heavy line", "under the heavy line"},
+}
 
 func newSummary(f *Floor) *summary {
 	s := &summary{floor: f}
 	var figures []fyne.CanvasObject
-	for i, name := range figureNames {
-		s.figures[i] = kit.NewNumber("")
-		figures = append(figures, kit.NewCard("", kit.Column(0, s.figures[i], kit.NewCaption(name))))
+	for i := range figureNames {
+		s.figures[i], s.names[i] = kit.NewNumber(""), kit.NewCaption("")
+		figures = append(figures, kit.NewCard("", kit.Column(0, s.figures[i], s.names[i])))
 	}
 	s.records, s.open, s.missed = kit.NewProse("", 300), kit.NewProse("", 300), kit.NewProse("", 300)
 	s.finish = kit.NewButton("Finish the class", s.end).Primary().Key("F5")
@@ -56,11 +59,12 @@ func (s *summary) refresh() {
 	sum := s.floor.desk().Summary(s.floor.class)
 	for i, n := range []int{sum.Came, len(sum.Records), sum.Heavy, sum.Under} {
 		s.figures[i].SetText(fmt.Sprint(n))
+		s.names[i].SetText(figureNames[i][several(n)])
 	}
 	s.records.SetText(lines(sum.Records, "No record rose today."))
 	s.missed.SetText(lines(sum.Missed, "Nobody: every result counted."))
-	s.open.SetText(openWords(sum))
 	done := s.floor.class.Stage == gym.Finished
+	s.open.SetText(openWords(sum.Open, s.floor.desk().OpenBouts(s.floor.class), done))
 	show(s.finish, !done)
 	show(s.again, done)
 }
@@ -72,16 +76,71 @@ func lines(all []string, none string) string {
 	return strings.Join(all, "\n")
 }
 
-func openWords(sum desk.Summary) string {
-	if len(sum.Open) == 0 {
-		return "Nothing: every lifter has a result."
+// several is 0 for one thing and 1 for any other number.
+func several(n int) int {
+	if n == 1 {
+		return 0
 	}
-	return "No result yet for " + strings.Join(sum.Open, ", ") + ". A class can be finished all the same."
+	return 1
 }
 
+// openWords say whose results and how many bouts are still to be entered.
+func openWords(names []string, bouts int, done bool) string {
+	var text []string
+	if len(names) > 0 {
+		text = append(text, "No result yet for "+strings.Join(names, ", ")+".")
+	}
+	if bouts > 0 {
+		text = append(text, counted(bouts, "bout")+" of the conditioning "+[2]string{"is", "are"}[several(bouts)]+" not logged.")
+	}
+	switch {
+	case len(text) == 0:
+		return "Nothing: every result and every bout is entered."
+	case !done:
+		text = append(text, "A class can be finished all the same.")
+	}
+	return strings.Join(text, "\n")
+}
+
+// counted writes how many there are of something: "1 bout", "3 bouts".
+func counted(n int, noun string) string {
+	return fmt.Sprintf("%d %s%s", n, noun, [2]string{"", "s"}[several(n)])
+}
+
+// end finishes the class, and asks first while something is still to be entered.
 func (s *summary) end() {
 	f := s.floor
-	if f.class.Stage == gym.Finished || !f.host.Fail(f.desk().FinishClass(f.id)) {
+	if f.class.Stage == gym.Finished {
+		return
+	}
+	missing := missingWords(len(f.desk().Summary(f.class).Open), f.desk().OpenBouts(f.class))
+	if missing == "" {
+		s.finishNow()
+		return
+	}
+	kit.Ask(f.host.Window().Canvas(), kit.Question{
+		Title:   "Finish with " + missing + " open?",
+		Text:    "What is not entered counts for nobody. The class can be opened again later.",
+		Actions: []kit.Action{{Label: "Finish all the same", Do: func() bool { s.finishNow(); return true }}},
+		Cancel:  "Go on with the class",
+	})
+}
+
+// missingWords count what is still to be entered; empty for nothing.
+func missingWords(results, bouts int) string {
+	var words []string
+	if results > 0 {
+		words = append(words, counted(results, "result"))
+	}
+	if bouts > 0 {
+		words = append(words, counted(bouts, "bout"))
+	}
+	return strings.Join(words, " and ")
+}
+
+func (s *summary) finishNow() {
+	f := s.floor
+	if !f.host.Fail(f.desk().FinishClass(f.id)) {
 		return
 	}
 	f.host.Say(f.class.Name+" is finished. Everything is saved.", false)
