@@ -107,7 +107,7 @@ func newComposer(b Brief, seed uint64) (*composer, error) {
 	case len(c.support)+len(c.other) < 2:
 		return nil, refuse("of %d movements %s", len(b.Movements), told(left))
 	case b.Main.Key != "" && len(c.support) == 0 && !b.clash():
-		return nil, refuse("no movement supports the %s of %s: %s", b.Main.Region, b.Main.Name, told(left))
+		return nil, refuse("no movement supports the %s of %s: %s", bodyOf(b.Main.Region), b.Main.Name, told(left))
 	}
 	return c, nil
 }
@@ -249,13 +249,13 @@ func (c *composer) why(w gym.Workout, movements []gym.Movement, d Duration) []st
 	why := []string{fmt.Sprintf("A day of %s: your table gives it %s.", repsOf(b.Reps), list(names(c.formats), "or"))}
 	if b.Main.Key != "" {
 		if i := slices.IndexFunc(movements, c.supports); i >= 0 {
-			why = append(why, fmt.Sprintf("%s supports %s (%s).", movements[i].Name, b.Main.Name, b.Main.Region))
+			why = append(why, fmt.Sprintf("%s supports %s (%s).", movements[i].Name, b.Main.Name, bodyOf(b.Main.Region)))
 		} else {
 			why = append(why, fmt.Sprintf("Nothing supports %s, because %s comes next.", b.Main.Name, b.Next.Name))
 		}
 	}
 	if b.Next.Key != "" {
-		why = append(why, fmt.Sprintf("Nothing in it loads the %s or moves as %s does, which comes next.", b.Next.Region, b.Next.Name))
+		why = append(why, fmt.Sprintf("Nothing in it loads the %s or moves as %s does, which comes next.", bodyOf(b.Next.Region), b.Next.Name))
 	}
 	if b.Apart > 0 {
 		why = append(why, fmt.Sprintf("No movement in it was done in the last %d days.", b.Apart))
@@ -279,9 +279,26 @@ func repsOf(n int) string {
 func names(formats []gym.Format) []string {
 	var all []string
 	for _, f := range formats {
-		all = append(all, strings.ReplaceAll(string(f), "-", " "))
+		all = append(all, nameOf(f))
 	}
 	return all
+}
+
+// bodyOf writes a region as coaches do.
+func bodyOf(r gym.Region) string {
+	if r == gym.Trunk {
+		return string(r)
+	}
+	return string(r) + " body"
+}
+
+// nameOf writes a format as coaches do.
+func nameOf(f gym.Format) string {
+	switch f {
+	case gym.AMRAP, gym.EMOM:
+		return strings.ToUpper(string(f))
+	}
+	return strings.ReplaceAll(string(f), "-", " ")
 }
 
 // list joins words as in "a, b or c".

@@ -56,6 +56,16 @@ func TestComposeKeepsItsPromises(t *testing.T) {
 	})
 }
 
+// The reasons write formats and regions as coaches do.
+func TestComposeSaysWhy(t *testing.T) {
+	b, _ := brief(t)
+	p, err := Compose(b, 1)
+	require.NoError(t, err)
+	assert.Equal(t, "A day of sets of 5: your table gives it for time, chipper or AMRAP.", p.Why[0])
+	assert.Contains(t, p.Why[1], " supports Bench press (upper body).")
+	assert.Equal(t, "Nothing in it loads the lower body or moves as Deadlift does, which comes next.", p.Why[2])
+}
+
 // Seeds give different workouts, and all the table's formats come up.
 func TestComposeVaries(t *testing.T) {
 	b, _ := brief(t)
@@ -110,7 +120,7 @@ func TestComposeRefuses(t *testing.T) {
 		{func(b *Brief) { b.Movements = b.Movements[:3] }, "3 × would tire"},
 		{func(b *Brief) {
 			b.Movements = slices.DeleteFunc(slices.Clone(b.Movements), func(m gym.Movement) bool { return m.Region == gym.Upper })
-		}, "supports the upper of Bench press"},
+		}, "supports the upper body of Bench press"},
 		{func(b *Brief) { b.Shortest, b.Longest = 1, 2 }, "nothing of 0:01 to 0:02"},
 	} {
 		b, _ := brief(t)
