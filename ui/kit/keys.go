@@ -5,13 +5,21 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 )
 
-// canvasOf returns the canvas that shows an object, or nil.
+// canvasOf returns the canvas that shows an object, or nil. The driver learns where
+// an object stands when it draws it, and forgets what it has not drawn for a minute;
+// of what has just come to the front the only window is meant.
 func canvasOf(o fyne.CanvasObject) fyne.Canvas {
 	app := fyne.CurrentApp()
 	if app == nil {
 		return nil
 	}
-	return app.Driver().CanvasForObject(o)
+	if c := app.Driver().CanvasForObject(o); c != nil {
+		return c
+	}
+	if windows := app.Driver().AllWindows(); len(windows) == 1 {
+		return windows[0].Canvas()
+	}
+	return nil
 }
 
 // Focus gives a widget the keyboard, if it is on a screen.
@@ -22,14 +30,6 @@ func Focus(w fyne.Focusable) {
 	}
 	if c := canvasOf(o); c != nil {
 		c.Focus(w)
-		return
-	}
-	// The driver learns where an object stands when it first draws it. What has just
-	// come to the front for the first time is looked for in the window.
-	if app := fyne.CurrentApp(); app != nil {
-		if windows := app.Driver().AllWindows(); len(windows) == 1 {
-			windows[0].Canvas().Focus(w)
-		}
 	}
 }
 
