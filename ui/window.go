@@ -43,6 +43,8 @@ type Window struct {
 	names  []string
 	rooms  []room.Room
 	rail   []*kit.RailItem
+	stale  []bool // the room was made in another look
+	dark   bool
 	front  int
 	stage  *fyne.Container
 	notice *kit.Notice
@@ -61,6 +63,7 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 		w.names = append(w.names, m.name)
 		w.rooms = append(w.rooms, m.make(w))
 	}
+	w.stale, w.dark = make([]bool, len(w.rooms)), d.Settings().Dark
 	in.SetPadded(false)
 	in.SetContent(kit.NewShell(w.content()))
 	w.listen()
@@ -93,11 +96,28 @@ func (w *Window) side() fyne.CanvasObject {
 func (w *Window) refresh(about desk.Topic) {
 	if about&desk.AboutSettings != 0 {
 		w.gym.SetText(w.desk.Settings().Name)
-		if w.look != nil {
-			w.look()
-		}
+		w.relook()
 	}
 	w.rooms[w.front].Refresh(about)
+}
+
+// relook puts on the look that the settings ask for. Fyne draws again only what a
+// window shows, so every room, with the pages that it keeps behind, is made anew
+// when it comes to the front.
+func (w *Window) relook() {
+	dark := w.desk.Settings().Dark
+	if w.dark == dark {
+		return
+	}
+	w.dark = dark
+	if w.look != nil {
+		w.look()
+	}
+	for i := range w.rooms {
+		w.stale[i] = true
+	}
+	// After the room in front has ended what it is doing.
+	fyne.Do(func() { w.show(w.front, "") })
 }
 
 // Open implements room.Host; a name of no room is the first.
@@ -113,6 +133,10 @@ func (w *Window) Open(name string, subject gym.ID) {
 
 func (w *Window) show(i int, subject gym.ID) {
 	w.front = i
+	if w.stale[i] {
+		w.stale[i] = false
+		w.rooms[i] = makers[i].make(w)
+	}
 	for at, item := range w.rail {
 		item.Here(at == i)
 	}

@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"windlass/ui"
 	"windlass/ui/kit"
@@ -80,4 +81,36 @@ func TestFirstRunOffersThreeWaysAndTheCaution(t *testing.T) {
 	in.Resize(ui.Size)
 	uitest.See(t, in, "Open the demo gym", "Bring a roster file", "Start an empty gym", "Defer to a doctor")
 	picture(t, in, "first-run")
+}
+
+func TestEveryRoomIsDrawnInTheLookThatWasChosen(t *testing.T) {
+	w, in := open(t, look.Dark())
+	for _, name := range []string{room.Roster, room.Handouts, room.Gym} {
+		w.Open(name, "")
+	}
+	s := w.Desk().Settings()
+	s.Dark = false
+	require.NoError(t, w.Desk().KeepSettings(s))
+	in.Wear(look.Light())
+	for _, name := range []string{room.Roster, room.Handouts, room.Gym} {
+		w.Open(name, "")
+		assert.Less(t, inky(in), 0.02, "%s: parts are still as dark as in the dark look", name)
+		picture(t, in, "relook-"+name)
+	}
+}
+
+// inky is the share of a window's pixels that are as dark as the dark ground.
+func inky(w *uitest.Window) float64 {
+	img := w.Canvas().Capture()
+	dark, all := 0, 0
+	for y := img.Bounds().Min.Y; y < img.Bounds().Max.Y; y += 3 {
+		for x := img.Bounds().Min.X; x < img.Bounds().Max.X; x += 3 {
+			r, g, b, _ := img.At(x, y).RGBA()
+			all++
+			if r>>8 < 0x28 && g>>8 < 0x38 && b>>8 < 0x44 {
+				dark++
+			}
+		}
+	}
+	return float64(dark) / float64(all)
 }

@@ -153,7 +153,7 @@ func (d *Desk) Standing(c gym.Class, athlete gym.ID) (Standing, bool) {
 	base := d.BaseFor(a, lift, l.Reps)
 	switch {
 	case l.Lift == "":
-		s.Number = "No main lift today"
+		s.Number = d.unclimbed(c, *l)
 	case l.Base > 0:
 		s.Number = fmt.Sprintf("From %s, %s", l.Base.In(d.book.Settings.Unit), spoken(l.Source))
 		if base.Stale != nil && l.Base == base.Load {
@@ -165,6 +165,29 @@ func (d *Desk) Standing(c gym.Class, athlete gym.ID) (Standing, bool) {
 		s.Number, s.Needs = "No record and no estimate: type a first load", true
 	}
 	return s, true
+}
+
+// unclimbed says what a lifter does on a day without a climb: sets by percentages,
+// with their loads, or nothing.
+func (d *Desk) unclimbed(c gym.Class, l gym.Lifter) string {
+	piece, _ := c.Piece(l.Track)
+	if len(piece.Scheme) == 0 {
+		return "No main lift today"
+	}
+	var sets []string
+	for _, s := range piece.Scheme {
+		row := d.bySets(l, piece.Lift, s)
+		sets = append(sets, fmt.Sprintf("%s at %g %%, %s", row.Work, s.Percent, orElse(row.Load, row.Why)))
+	}
+	lift, _ := d.Lift(piece.Lift)
+	return lift.Name + " by percentages: " + strings.Join(sets, "; ")
+}
+
+func orElse(text, other string) string {
+	if text == "" {
+		return other
+	}
+	return text
 }
 
 func spoken(s gym.Source) string {

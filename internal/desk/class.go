@@ -198,11 +198,16 @@ func (d *Desk) ready(c gym.Class) error {
 	if len(c.Climb.Rungs) == 0 {
 		return fmt.Errorf("no climb is chosen; choose one")
 	}
+	climbs := false
 	for _, l := range c.Lifters {
+		climbs = climbs || l.Lift != ""
 		if l.Lift != "" && l.Base == 0 && l.Start == 0 {
 			a, _ := d.Athlete(l.Athlete)
 			return fmt.Errorf("%s has no record, no estimate and no first load for the lift; type a first load", a.Name)
 		}
+	}
+	if !climbs {
+		return fmt.Errorf("nobody climbs to a rep max today; the loads by percentages stand under Results, and the conditioning has a clock of its own")
 	}
 	return nil
 }

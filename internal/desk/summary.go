@@ -25,13 +25,18 @@ func (d *Desk) SecondLoads(c gym.Class) []SecondLoad {
 	for _, l := range c.Lifters {
 		piece, _ := c.Piece(l.Track)
 		for _, s := range piece.Scheme {
-			rows = append(rows, d.secondLoad(l, gym.SecondLift{Lift: piece.Lift, Sets: s.Sets, Reps: s.Reps, Percent: s.Percent, OfReps: 1}))
+			rows = append(rows, d.bySets(l, piece.Lift, s))
 		}
 		if !piece.Second.Empty() {
 			rows = append(rows, d.secondLoad(l, piece.Second))
 		}
 	}
 	return rows
+}
+
+// bySets is a lifter's load for sets at a percentage of the 1RM.
+func (d *Desk) bySets(l gym.Lifter, lift gym.LiftKey, s gym.Sets) SecondLoad {
+	return d.secondLoad(l, gym.SecondLift{Lift: lift, Sets: s.Sets, Reps: s.Reps, Percent: s.Percent, OfReps: 1})
 }
 
 func (d *Desk) secondLoad(l gym.Lifter, s gym.SecondLift) SecondLoad {
