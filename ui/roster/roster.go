@@ -52,7 +52,7 @@ func (r *Roster) top() fyne.CanvasObject {
 // foot is what can be done with the chosen athletes.
 func (r *Roster) foot() fyne.CanvasObject {
 	r.chosen = kit.NewCaption("").Shrinks(120)
-	return kit.Column(look.Gap2, r.chosen, kit.Row(look.Gap2,
+	return kit.Column(look.Gap2, r.chosen, kit.Row(look.Gap1,
 		kit.NewButton("Move track", r.askMove).Key("Ctrl+M"),
 		kit.NewButton("Pause", func() { r.setStatus(gym.Paused) }).Key("Ctrl+P"),
 		kit.NewButton("Bring back", func() { r.setStatus(gym.Active) }).Key("Ctrl+B"),
