@@ -123,6 +123,67 @@ func wereRows(n int) string {
 	return strconv.Itoa(n) + " rows were"
 }
 
+// ImportLine says what a sheet would do for one athlete.
+type ImportLine struct {
+	New  bool   // the gym does not know them yet
+	Name string // of the athlete
+	What string // what would be known, "Back squat 1RM 200 kg, Deadlift 3RM 180 kg"; may be empty
+}
+
+// Lines tells whom the sheet is about, in its order, and what it would make known
+// of each.
+func (i *Import) Lines() []ImportLine {
+	names, at := i.naming(), map[gym.ID]int{}
+	var lines []ImportLine
+	for _, change := range i.Proposal.Changes {
+		athlete := names.about(change)
+		if athlete == "" {
+			continue
+		}
+		if _, seen := at[athlete]; !seen {
+			at[athlete] = len(lines)
+			lines = append(lines, ImportLine{New: !names.known[athlete], Name: names.people[athlete]})
+		}
+		line := &lines[at[athlete]]
+		if what := names.learned(change); what != "" && line.What != "" {
+			line.What += ", " + what
+		} else if what != "" {
+			line.What = what
+		}
+	}
+	return lines
+}
+
+// about is the athlete of a change, nobody for one that is not about any. It notes
+// the name of one that is new.
+func (n importNames) about(change gym.Change) gym.ID {
+	switch c := change.(type) {
+	case gym.PutAthlete:
+		n.people[c.Athlete.ID] = c.Athlete.Name
+		return c.Athlete.ID
+	case gym.AddResult:
+		return c.Result.Athlete
+	case gym.AddBout:
+		return c.Bout.Athlete
+	}
+	return ""
+}
+
+// learned is what a change makes known of its athlete, in few words.
+func (n importNames) learned(change gym.Change) string {
+	switch c := change.(type) {
+	case gym.AddResult:
+		lift := n.lifts[c.Result.Lift]
+		if !byLoad(lift) {
+			return lift.Name + " " + ResultText(c.Result, lift.Measure)
+		}
+		return fmt.Sprintf("%s %dRM %s", lift.Name, c.Result.Reps, c.Result.Load.In(c.Result.Unit))
+	case gym.AddBout:
+		return fmt.Sprintf("%s %d × %s", n.movements[c.Bout.Movement], c.Bout.Reps, c.Bout.Load.In(c.Bout.Unit))
+	}
+	return ""
+}
+
 // Outcome is the table of what a sheet came to, for the coach to keep: a row for
 // everything new or changed and for every row that was refused.
 func (i *Import) Outcome() exchange.Table {

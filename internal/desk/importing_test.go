@@ -30,6 +30,9 @@ func TestImportIsLookedAtBeforeItIsAccepted(t *testing.T) {
 	i := b.read(desk.RosterSheet, mixedRoster)
 	assert.Equal(t, "3 rows read: 2 new, 0 changed, 0 known already, 1 refused.", i.Says())
 	assert.Empty(t, b.Book().Athletes, "reading changes nothing")
+	assert.Equal(t, []desk.ImportLine{
+		{New: true, Name: "Ada Brook", What: "Back squat 5RM 185 lb"}, {New: true, Name: "Bo Quist", What: "Deadlift 1RM 102.5 kg"},
+	}, i.Lines())
 	require.ErrorContains(t, b.AcceptImport(i, false), "1 row was refused")
 	assert.Empty(t, b.Book().Athletes, "nor does an import with bad rows")
 	require.NoError(t, b.AcceptImport(i, true))
@@ -51,6 +54,7 @@ func TestImportOfResultsAndBouts(t *testing.T) {
 	results := b.read(desk.ResultSheet, "Athlete,Lift,Reps,Load,Date\nAda Brook,Back squat,5,100 kg,2026-02-01\n")
 	require.NoError(t, b.AcceptImport(results, false))
 	assert.Len(t, b.Results(a.ID), 1)
+	assert.Equal(t, []desk.ImportLine{{Name: "Ada Brook", What: "Back squat 5RM 100 kg"}}, results.Lines())
 	bouts := b.read(desk.BoutSheet, "Athlete,Movement,Load,Reps,Outcome,Date\nAda Brook,Kettlebell swing,16 kg,30,held,2026-02-01\n")
 	require.NoError(t, b.AcceptImport(bouts, false))
 	assert.Len(t, b.Bouts(a.ID), 1)

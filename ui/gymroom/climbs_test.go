@@ -82,7 +82,7 @@ func TestAClimbIsCopiedExportedImportedAndRemoved(t *testing.T) {
 	h.Press(t, "Ctrl+I")
 	uitest.Fill(t, h.On, "File to read", path+".not")
 	uitest.Key(t, h.On, fyne.KeyReturn)
-	uitest.See(t, h.On, "That file or folder is not there any more.")
+	uitest.See(t, h.On, "There is no file or folder of that name.")
 	uitest.Fill(t, h.On, "File to read", path)
 	uitest.Key(t, h.On, fyne.KeyReturn)
 	assert.Equal(t, copied.Rungs, named(t, h, "Way up").Rungs)

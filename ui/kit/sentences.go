@@ -19,7 +19,7 @@ var known = []struct {
 	{context.DeadlineExceeded, "That took too long and was stopped. Nothing was changed. Try again."},
 	{syscall.ENOSPC, "The disk is full, so nothing was saved. Make room and try again."},
 	{fs.ErrPermission, "This account may not write there. Choose another folder, or ask whoever set up the computer."},
-	{fs.ErrNotExist, "That file or folder is not there any more. Choose it again."},
+	{fs.ErrNotExist, "There is no file or folder of that name. Check how it is written, or choose it again."},
 	{fs.ErrExist, "There is a file of that name already. Choose another name."},
 }
 

@@ -2,6 +2,7 @@ package roster
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -56,8 +57,11 @@ func (r *Roster) askFileAt(path string) {
 				return false
 			}
 			as := desk.ImportAs{Kind: desk.ImportKinds()[kind.Chosen()], Unit: []mass.Unit{mass.KG, mass.LB}[unit.Chosen()], Dates: orders[dates.Chosen()]}
-			sheet.Close() // before the next question, which it would take along
-			r.readFile(strings.TrimSpace(file.Text()), as)
+			r.readFile(strings.TrimSpace(file.Text()), as, func(err error) {
+				if file.SetFault(kit.Sentence(err)); err == nil {
+					sheet.Close()
+				}
+			})
 			return false
 		}}},
 	})
@@ -85,12 +89,13 @@ func (r *Roster) dropped(_ fyne.Position, files []fyne.URI) {
 	r.askFileAt(files[0].Path())
 }
 
-// readFile reads beside the desk and then shows what the file would change.
-func (r *Roster) readFile(path string, as desk.ImportAs) {
+// readFile reads beside the desk and then shows what the file would change. ended
+// hears first how it went, so that what is wrong can stand in the question.
+func (r *Roster) readFile(path string, as desk.ImportAs, ended func(error)) {
 	i := r.host.Desk().NewImport(filepath.Base(path), as)
 	r.host.Long("Reading "+i.Name, func(job *room.Job) error { return readInto(job.Context(), i, path, job.Progress) },
 		func(err error) {
-			if r.host.Fail(err) {
+			if ended(err); err == nil {
 				r.preview(i, filepath.Dir(path))
 			}
 		})
@@ -110,8 +115,12 @@ func (r *Roster) preview(i *desk.Import, folder string) {
 	p := i.Proposal
 	skip := kit.NewToggle(fmt.Sprintf("Skip the %d refused, and bring the rest in", len(p.Rejected)), false, nil)
 	keep := kit.NewToggle("Write a CSV of what came in and what was refused, beside the file", false, nil)
+	stays := kit.NewProse("", 400).Tone(look.Bad) // why nothing came in
 	body := []fyne.CanvasObject{kit.Equal(look.Gap3,
 		figure("new", p.Added), figure("changed", p.Updated), figure("known already", p.Same), figure("refused", len(p.Rejected)))}
+	if lines := i.Lines(); len(lines) > 0 {
+		body = append(body, arrivals(lines))
+	}
 	if len(p.Rejected) > 0 {
 		body = append(body, rejections(p.Rejected), skip)
 	}
@@ -119,15 +128,17 @@ func (r *Roster) preview(i *desk.Import, folder string) {
 		body = append(body, kit.NewProse(lines, 400).Small().Tone(look.Muted))
 	}
 	kit.Ask(r.host.Window().Canvas(), kit.Question{
-		Title: i.Name, Text: i.Says() + " Nothing is kept yet.", Width: 760, Body: kit.Column(look.Gap3, append(body, keep)...),
-		Actions: []kit.Action{{Label: "Bring it in", Do: func() bool { return r.accept(i, skip, keep.On(), folder) }}},
+		Title: i.Name, Text: i.Says() + " Nothing is kept yet.", Width: 760, Body: kit.Column(look.Gap3, append(body, keep, stays)...),
+		Actions: []kit.Action{{Label: "Bring it in", Do: func() bool { return r.accept(i, skip.On(), keep.On(), folder, stays) }}},
 	})
 }
 
-// accept brings a file in; it stays in question while rows are refused and not
-// to be skipped.
-func (r *Roster) accept(i *desk.Import, skip *kit.Toggle, keep bool, folder string) bool {
-	if err := r.host.Desk().AcceptImport(i, skip.On()); !r.host.Fail(err) {
+// accept brings a file in. While rows are refused and not to be skipped it stays
+// in question, and stays says so there.
+func (r *Roster) accept(i *desk.Import, skip, keep bool, folder string, stays *kit.Prose) bool {
+	err := r.host.Desk().AcceptImport(i, skip)
+	stays.SetText(kit.Sentence(err))
+	if err != nil {
 		return false
 	}
 	r.host.Say(i.Says(), true)
@@ -144,10 +155,43 @@ func figure(caption string, n int) fyne.CanvasObject {
 	return kit.Column(0, kit.NewNumber(fmt.Sprint(n)), kit.NewCaption(caption))
 }
 
+// arrivals lists whom a file is about and what would be known of them.
+func arrivals(all []desk.ImportLine) fyne.CanvasObject {
+	list := kit.NewDataList([]kit.ListColumn{
+		{Title: "", Width: 80}, {Title: "Athlete", Width: 176}, {Title: "What comes in", Width: 300, Grow: 1},
+	}, kit.Rows{Len: func() int { return len(all) }, Cell: func(row, column int) kit.Cell {
+		switch line := all[row]; {
+		case column == 1:
+			return kit.Cell{Text: line.Name, Bold: line.New}
+		case column == 2:
+			return kit.Cell{Text: line.What}
+		case line.New:
+			return kit.Cell{Text: "new"}
+		}
+		return kit.Cell{Text: "changed", Tone: look.Muted}
+	}})
+	passReturn(list)
+	return kit.Tall(168, kit.Fill(kit.NewPanel(kit.Fill(list))))
+}
+
+// passReturn gives Enter to the question, as there is nothing to open in a list.
+func passReturn(list *kit.DataList) {
+	list.OnKey = func(key *fyne.KeyEvent) bool {
+		if key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter {
+			kit.PassKey(list, key)
+			return true
+		}
+		return false
+	}
+}
+
+// why is a row's reason as a coach reads it.
+func why(x exchange.Rejection) string { return kit.Sentence(errors.New(x.Reason)) }
+
 // rejections lists every refused row with its place, and the whole reason of the
 // one under the cursor.
 func rejections(all []exchange.Rejection) fyne.CanvasObject {
-	why := kit.NewProse(all[0].Reason, 400)
+	whole := kit.NewProse(why(all[0]), 400)
 	list := kit.NewDataList([]kit.ListColumn{
 		{Title: "Line", Width: 56, End: true}, {Title: "Column", Width: 176}, {Title: "Why, and what would mend it", Width: 300, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(all) }, Cell: func(row, column int) kit.Cell {
@@ -157,17 +201,11 @@ func rejections(all []exchange.Rejection) fyne.CanvasObject {
 		case 1:
 			return kit.Cell{Text: all[row].Column}
 		}
-		return kit.Cell{Text: all[row].Reason}
+		return kit.Cell{Text: why(all[row])}
 	}})
-	list.OnKey = func(key *fyne.KeyEvent) bool { // Return is the question's, as there is nothing to open
-		if key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter {
-			kit.PassKey(list, key)
-			return true
-		}
-		return false
-	}
-	list.OnCursor = func(row int) { why.SetText(all[row].Reason) }
-	return kit.Column(look.Gap2, kit.Tall(168, kit.Fill(kit.NewPanel(kit.Fill(list)))), kit.Tall(44, kit.Fill(why)))
+	passReturn(list)
+	list.OnCursor = func(row int) { whole.SetText(why(all[row])) }
+	return kit.Column(look.Gap2, kit.Tall(168, kit.Fill(kit.NewPanel(kit.Fill(list)))), kit.Tall(44, kit.Fill(whole)))
 }
 
 // remarksTold is how many remarks of a reading are shown.

@@ -205,11 +205,13 @@ func TestFileIsLookedAtBeforeItComesIn(t *testing.T) {
 	snapshot(t, h, "file")
 	uitest.Fill(t, h.On, "File, CSV or XLSX; you can also drop it on the window", path)
 	uitest.Tap(t, h.On, "Look at it")
-	uitest.See(t, h.On, "2 rows read: 1 new", "Back squat 5RM (lb)", "Skip the 1 refused")
+	uitest.See(t, h.On, "2 rows read: 1 new", "Back squat 5RM (lb)", "Skip the 1 refused", "Leopold Arnsby", "Back squat 5RM 185 lb", "Could not read load")
 	snapshot(t, h, "preview")
 	n := len(h.Desk().Book().Athletes)
 	uitest.Tap(t, h.On, "Bring it in")
 	assert.Len(t, h.Desk().Book().Athletes, n, "a bad row keeps the file out")
+	uitest.See(t, h.On, "1 row was refused", "choose to skip the bad rows")
+	snapshot(t, h, "preview-refused")
 	uitest.Tap(t, h.On, "Write a CSV of what came in and what was refused, beside the file")
 	uitest.Tap(t, h.On, "Skip the 1 refused, and bring the rest in")
 	uitest.Key(t, h.On, fyne.KeyReturn)
@@ -225,7 +227,8 @@ func TestAFileThatIsNoneIsExplained(t *testing.T) {
 	h.Press(t, "Ctrl+O")
 	uitest.Fill(t, h.On, "File, CSV or XLSX; you can also drop it on the window", "/no/such/roster.csv")
 	uitest.Tap(t, h.On, "Look at it")
-	assert.Equal(t, []string{"That file or folder is not there any more. Choose it again."}, h.Said)
+	uitest.See(t, h.On, "Bring a file in", "There is no file or folder of that name.")
+	assert.Empty(t, h.Said, "it is said under the field")
 }
 
 func TestConditioningShowsSuggestionsAndKeepsDecisions(t *testing.T) {
