@@ -81,6 +81,9 @@ func (d *Desk) cardLift(a gym.Athlete, lift gym.Lift, counts []int) CardLift {
 	card := repmax.NewCard(known, counts, repmax.Handbook(), d.down(lift, a.Standard))
 	row.Raises = card.Raises
 	for _, e := range card.Entries {
+		if e.Source == gym.Estimate {
+			e.Unit = d.book.Settings.Unit // nobody entered it, in any unit
+		}
 		row.Cells = append(row.Cells, CardCell{Entry: e, Kept: slices.Contains(d.countsOf(lift), e.Reps) && byLoad(lift)})
 	}
 	for _, r := range known {

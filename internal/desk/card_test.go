@@ -8,7 +8,6 @@ import (
 
 	"windlass/internal/desk"
 	"windlass/internal/gym"
-	"windlass/internal/mass"
 )
 
 func TestCardKeepsWhatWasEnteredAndEstimatesTheRest(t *testing.T) {
@@ -29,7 +28,7 @@ func TestCardKeepsWhatWasEnteredAndEstimatesTheRest(t *testing.T) {
 	assert.Equal(t, 5, one.From)
 	// The handbook's table: 225 lb are 102.058 kg, and 5 reps are 87 % of the 1RM,
 	// so 117.31 kg, of which the gym can load 115 kg.
-	assert.Equal(t, "115 kg", one.Load.In(mass.KG))
+	assert.Equal(t, "115 kg", one.Load.In(one.Unit), "in the gym's unit: nobody entered it in pounds")
 	bench := card.Lifts[1]
 	assert.False(t, bench.Cells[0].Known())
 	assert.Empty(t, b.RecordCard("nobody").Lifts)

@@ -12,6 +12,9 @@ import (
 	"windlass/ui/look"
 )
 
+// readingHeight is that of the two lines that a fault and its mend may need.
+const readingHeight = 44
+
 // entry is the line that logs a result, with what it would mean under it.
 type entry struct {
 	of      *lifts
@@ -20,14 +23,14 @@ type entry struct {
 	source  *kit.Segmented
 	on      *kit.Field
 	log     *kit.Button
-	reading *kit.Text
+	reading *kit.Prose
 	athlete gym.Athlete
 	lift    gym.Lift
 	today   string // as it was last filled in
 }
 
 func newEntry(l *lifts) *entry {
-	e := &entry{of: l, reading: kit.NewBody("").Shrinks(80)}
+	e := &entry{of: l, reading: kit.NewProse("", 80)}
 	e.effort = kit.NewField("New result").Hint("5x142.5").Least(132)
 	e.effort.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.keep() })
 	e.source = kit.NewSegmented([]string{"tested", "reported"}, 0, nil)
@@ -36,7 +39,7 @@ func newEntry(l *lifts) *entry {
 	e.log = kit.NewButton("Log", e.keep).Key("Enter")
 	e.content = kit.Column(0,
 		kit.Row(look.Gap2, kit.Fill(e.effort), e.source, e.on, e.log),
-		kit.Row(0, kit.Fill(e.reading)))
+		kit.Tall(readingHeight, kit.Fill(e.reading)))
 	return e
 }
 
@@ -82,23 +85,27 @@ func (e *entry) asked() (desk.Entry, error) {
 // read says what the entry would mean, without logging it.
 func (e *entry) read() {
 	if strings.TrimSpace(e.effort.Text()) == "" {
-		e.reading.Say(how(e.lift), look.Muted)
+		e.say(how(e.lift), look.Muted)
 		return
 	}
 	asked, err := e.asked()
 	if err != nil {
-		e.reading.Say(kit.Sentence(err), look.Warn)
+		e.say(kit.Sentence(err), look.Warn)
 		return
 	}
 	r, err := e.of.of.host.Desk().ReadEntry(asked)
 	switch {
 	case err != nil:
-		e.reading.Say(kit.Sentence(err), look.Warn)
+		e.say(kit.Sentence(err), look.Warn)
 	case r.Raises:
-		e.reading.Say(r.Says, look.Good)
+		e.say(r.Says, look.Good)
 	default:
-		e.reading.Say(r.Says, look.Text)
+		e.say(r.Says, look.Text)
 	}
+}
+
+func (e *entry) say(text string, tone look.Meaning) {
+	e.reading.Tone(tone).SetText(text)
 }
 
 // keep logs the entry.
@@ -113,8 +120,8 @@ func (e *entry) keep() {
 		_, err = d.EnterResult(asked)
 	}
 	if err != nil {
-		e.effort.SetFault(kit.Sentence(err))
-		e.reading.Say(kit.Sentence(err), look.Bad)
+		e.effort.SetFault("Not logged.")
+		e.say(kit.Sentence(err), look.Bad)
 		return
 	}
 	e.effort.SetText("")

@@ -111,11 +111,14 @@ func (l *lifts) choose() {
 
 func (l *lifts) drawChosen(row desk.CardLift) {
 	l.chosen = row.Lift.Key
-	l.figures.show(row, l.card.Counts, l.athlete.Unit)
+	l.figures.show(row, l.card.Counts, l.unit())
 	l.raise.show(row.Raises)
 	l.entry.show(l.athlete, row.Lift)
 	l.past.show(l.athlete, row.Lift)
 }
+
+// unit is the gym's, in which guides are shown: nobody entered them in any.
+func (l *lifts) unit() mass.Unit { return l.of.host.Desk().Settings().Unit }
 
 func sameCounts(a, b []int) bool {
 	if len(a) != len(b) {
@@ -144,7 +147,7 @@ func (l *lifts) cell(row, column int) kit.Cell {
 		shape, mark := sourceMark(c.Source)
 		return kit.Cell{Text: c.Load.In(c.Unit), Shape: shape, Mark: mark, Bold: c.Source != gym.Estimate, Tone: toneOf(c.Source)}
 	case lift.Guide != nil && c.Reps == 1:
-		return kit.Cell{Text: guideText(lift.Guide, l.athlete.Unit), Shape: kit.Square, Tone: look.Muted}
+		return kit.Cell{Text: guideText(lift.Guide, l.unit()), Shape: kit.Square, Tone: look.Muted}
 	}
 	return kit.Cell{Text: "–", Tone: look.Muted}
 }

@@ -71,7 +71,7 @@ func (p *past) turn(logged bool) {
 func (p *past) flip() {
 	p.turn(!p.logged)
 	if p.logged {
-		p.list.Focus()
+		p.of.of.host.Window().Canvas().Focus(p.list) // it was never drawn, so it knows no canvas
 	}
 }
 

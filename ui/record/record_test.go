@@ -36,7 +36,7 @@ func show(t *testing.T) (*uitest.Host, gym.Athlete) {
 	a := d.NewAthlete("Ada Brook")
 	require.NoError(t, d.AddAthlete(a, ""))
 	var r *record.Record
-	h := uitest.Stage(t, d, look.Dark(), fyne.NewSize(record.Width, 780), func(h room.Host) room.Room {
+	h := uitest.Stage(t, d, look.Dark(), fyne.NewSize(record.Width, 812), func(h room.Host) room.Room {
 		r = record.New(h, func() {}, func(rune) bool { return false })
 		return alone{r}
 	})
@@ -88,6 +88,15 @@ func TestTypingOutlivesARefresh(t *testing.T) {
 	log(t, h, a, "deadlift", "1x120")
 	uitest.Type(t, h.On, "05")
 	uitest.See(t, h.On, "3 × 105 kg: the first 3RM.")
+}
+
+// F9 leads from the line that logs to the history, and Del works there.
+func TestTheHistoryTakesTheKeyboard(t *testing.T) {
+	h, a := show(t)
+	log(t, h, a, "back-squat", "5x100")
+	h.Press(t, "F2")
+	uitest.Key(t, h.On, fyne.KeyF9, fyne.KeyDelete)
+	uitest.See(t, h.On, "Void 5 × 100 kg?")
 }
 
 func TestATierForEveryMovementIsDecidedInPlace(t *testing.T) {

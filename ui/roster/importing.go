@@ -171,7 +171,7 @@ func arrivals(all []desk.ImportLine) fyne.CanvasObject {
 		return kit.Cell{Text: "changed", Tone: look.Muted}
 	}})
 	passReturn(list)
-	return kit.Tall(168, kit.Fill(kit.NewPanel(kit.Fill(list))))
+	return kit.Tall(136, kit.Fill(kit.NewPanel(kit.Fill(list))))
 }
 
 // passReturn gives Enter to the question, as there is nothing to open in a list.
@@ -205,7 +205,7 @@ func rejections(all []exchange.Rejection) fyne.CanvasObject {
 	}})
 	passReturn(list)
 	list.OnCursor = func(row int) { whole.SetText(why(all[row])) }
-	return kit.Column(look.Gap2, kit.Tall(168, kit.Fill(kit.NewPanel(kit.Fill(list)))), kit.Tall(44, kit.Fill(whole)))
+	return kit.Column(look.Gap2, kit.Tall(136, kit.Fill(kit.NewPanel(kit.Fill(list)))), kit.Tall(44, kit.Fill(whole)))
 }
 
 // remarksTold is how many remarks of a reading are shown.

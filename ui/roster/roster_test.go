@@ -109,7 +109,7 @@ func TestNonsenseIsRefusedInPlace(t *testing.T) {
 	h.Press(t, "F2")
 	uitest.Type(t, h.On, "lots")
 	uitest.Key(t, h.On, fyne.KeyReturn)
-	uitest.See(t, h.On, `Could not read "lots"`)
+	uitest.See(t, h.On, "Not logged.", `Could not read "lots"`, "Write")
 	assert.Len(t, h.Desk().Results(a.ID), n)
 }
 
