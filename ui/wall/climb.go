@@ -56,16 +56,16 @@ type Row struct {
 // Load is a load as a lifter reads it; both numbers while a call is open.
 type Load struct {
 	Text string // "142.5", "done", "–"
-	Or   string // the other number, of a lifter who settles
+	Or   string // the other number, of a lifter who settles: the lighter one
 	Reps string // "× 3", where not everybody does the same
 }
 
-// String writes the load in one line.
+// String writes the load in one line, the lighter number first.
 func (l Load) String() string {
 	if l.Or == "" {
 		return l.Text
 	}
-	return l.Text + " / " + l.Or
+	return l.Or + " / " + l.Text
 }
 
 func (s State) climb(now time.Time) (Climb, Face) {

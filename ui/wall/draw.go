@@ -52,9 +52,6 @@ func (c Climb) foot(f fit, turn int, notice string) string {
 	if n := len(f.pages); n > 1 {
 		parts = append([]string{fmt.Sprintf("Page %d of %d", turn+1, n)}, parts...)
 	}
-	if f.arc < LeastArc && len(c.Stations) > 0 {
-		parts = append(parts, "this screen is too small for its farthest reader")
-	}
 	return strings.Join(parts, "   ·   ")
 }
 
@@ -152,12 +149,20 @@ func (p painter) now(a area, r Row, t float32) {
 	if r.Record {
 		ink = p.pal[look.Good]
 	}
-	main := (share(r.Now.Text, true)*nowShare + hair) * t
 	x := a.x + a.w - nowWidth(r.Now)*t
-	p.line(area{x, a.y, main, a.h}, r.Now.Text, style{size: nowShare * t, bold: true, ink: ink})
-	if text := beside(r.Now); text != "" {
-		p.line(area{x + main, a.y, a.x + a.w - x - main, a.h}, text, style{size: t, bold: true, ink: p.pal[look.Muted]})
+	quiet := func(text string) {
+		if text == "" {
+			return
+		}
+		wide := (share(text, true) + hair) * t
+		p.line(area{x, a.y, wide, a.h}, text, style{size: t, bold: true, ink: p.pal[look.Muted]})
+		x += wide
 	}
+	quiet(before(r.Now))
+	main := (share(r.Now.Text, true)*nowShare + hair) * t
+	p.line(area{x, a.y, main, a.h}, r.Now.Text, style{size: nowShare * t, bold: true, ink: ink})
+	x += main
+	quiet(after(r.Now))
 }
 
 // next draws the load after this one, or that the day's set was a record.

@@ -182,24 +182,29 @@ func (m measured) wider(than measured) measured {
 	return m
 }
 
-// nowWidth is the width of the load to be lifted: large, and beside it the other
-// number or the reps.
+// nowWidth is the width of the load to be lifted: large, before it the lighter
+// number while a call is open, after it the reps.
 func nowWidth(l Load) float32 {
-	return share(l.Text, true)*nowShare + share(beside(l), true) + 2*hair
+	return share(l.Text, true)*nowShare + share(before(l), true) + share(after(l), true) + 2*hair
 }
 
 // hair is what a text may come out wider than its size makes believe.
 const hair = 0.04
 
-// beside is what stands beside the load to be lifted.
-func beside(l Load) string {
-	switch {
-	case l.Or != "":
-		return " / " + l.Or
-	case l.Reps != "":
-		return " " + l.Reps
+// before is what stands before the load to be lifted.
+func before(l Load) string {
+	if l.Or == "" {
+		return ""
 	}
-	return ""
+	return l.Or + " / "
+}
+
+// after is what stands after the load to be lifted.
+func after(l Load) string {
+	if l.Or != "" || l.Reps == "" {
+		return ""
+	}
+	return " " + l.Reps
 }
 
 // nextWidth is the width of the load after this one, or of what stands there for a

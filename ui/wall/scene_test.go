@@ -142,7 +142,8 @@ func TestRowsSayTheBoard(t *testing.T) {
 			open++
 			assert.Equal(t, set.Options[0].Load.Digits(l.Unit), row.Next.Text)
 			assert.Equal(t, set.Options[len(set.Options)-1].Load.Digits(l.Unit), row.Next.Or)
-			assert.Contains(t, row.Next.String(), " / ")
+			assert.Equal(t, row.Next.Or+" / "+row.Next.Text, row.Next.String(), "the lighter first, as on the desk")
+			assert.Less(t, set.Options[len(set.Options)-1].Load, set.Options[0].Load)
 		}
 		assert.Equal(t, l.Sets[m.Rung].Likely().Digits(l.Unit), row.Now.Text)
 		require.Len(t, row.Discs, len(l.Sets[m.Rung].Discs))

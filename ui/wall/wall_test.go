@@ -176,3 +176,14 @@ func far(r, g, b, _ uint32) func(r, g, b, _ uint32) bool {
 		return gap(r, r2)+gap(g, g2)+gap(b, b2) > 3*0x3000
 	}
 }
+
+// Athletes are told nothing about a screen that is too small: that is the coach's.
+func TestASmallScreenIsNotTheAthletesBusiness(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	h.until(90 * time.Second)
+	v, _ := h.show(look.Dark(), fyne.NewSize(640, 360), 90)
+	require.Less(t, v.fit.arc, LeastArc)
+	assert.NotContains(t, v.drawn.scene.Climb.foot(v.fit, 0, ""), "small")
+	assert.Contains(t, v.drawn.scene.Climb.foot(v.fit, 0, ""), "Loads in kg, plates on each side of the bar, then the next load")
+}
