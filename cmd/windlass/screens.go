@@ -148,10 +148,32 @@ func (p *placing) toggle() {
 		p.notice = ""
 		p.window.SetFullScreen(true)
 	}
+	if len(found) < 2 && p.notice == "" {
+		p.explain()
+	}
+}
+
+// A wall that fills the only screen lies over the desk: for the first seconds it
+// says how to get back.
+const (
+	wayBack      = "F or Esc makes this a window again and shows the desk"
+	wayBackStays = 10 * time.Second
+)
+
+func (p *placing) explain() {
+	p.notice = wayBack
+	time.AfterFunc(wayBackStays, func() { fyne.Do(p.explained) })
+}
+
+func (p *placing) explained() {
+	if p.notice == wayBack {
+		p.notice = ""
+	}
 }
 
 // leave makes the wall a window again.
 func (p *placing) leave() {
+	p.explained()
 	if p.full() {
 		p.window.SetFullScreen(false)
 	}

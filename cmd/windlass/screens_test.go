@@ -52,3 +52,15 @@ func TestTheScreenIsRemembered(t *testing.T) {
 	require.NoError(t, err)
 	require.FileExists(t, path)
 }
+
+// The only screen has the desk under the wall: how to get back stands there first,
+// in place of nothing that matters more.
+func TestAWallOverTheDeskSaysHowToLeave(t *testing.T) {
+	p := &placing{notice: "The screen HDMI-2 is gone"}
+	p.explained()
+	assert.Equal(t, "The screen HDMI-2 is gone", p.notice)
+	p.notice = wayBack
+	assert.Contains(t, p.notice, "Esc")
+	p.explained()
+	assert.Empty(t, p.notice)
+}
