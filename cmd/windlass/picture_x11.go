@@ -78,17 +78,24 @@ func raise(x *xgb.Conn, window xproto.Window) {
 	time.Sleep(drawn)
 }
 
+// pictureOf copies the window within the server first: it is drawn anew sixty times
+// a second, and would otherwise change between two strips of one picture.
 func pictureOf(x *xgb.Conn, window xproto.Window) (image.Image, error) {
 	g, err := xproto.GetGeometry(x, xproto.Drawable(window)).Reply()
 	if err != nil {
 		return nil, err
 	}
+	still, err := copyOf(x, window, g)
+	if err != nil {
+		return nil, err
+	}
+	defer xproto.FreePixmap(x, still)
 	img := image.NewRGBA(image.Rect(0, 0, int(g.Width), int(g.Height)))
 	// In strips: one reply of a whole screen is more than some servers send.
 	const strip = 128
 	for y := 0; y < int(g.Height); y += strip {
 		rows := min(strip, int(g.Height)-y)
-		reply, err := xproto.GetImage(x, xproto.ImageFormatZPixmap, xproto.Drawable(window),
+		reply, err := xproto.GetImage(x, xproto.ImageFormatZPixmap, xproto.Drawable(still),
 			0, int16(y), g.Width, uint16(rows), 0xFFFFFFFF).Reply()
 		if err != nil {
 			return nil, err
@@ -96,6 +103,26 @@ func pictureOf(x *xgb.Conn, window xproto.Window) (image.Image, error) {
 		fromBGRX(img.Pix[y*img.Stride:], reply.Data)
 	}
 	return img, nil
+}
+
+// copyOf copies what a window shows, in one request.
+func copyOf(x *xgb.Conn, window xproto.Window, g *xproto.GetGeometryReply) (xproto.Pixmap, error) {
+	still, err := xproto.NewPixmapId(x)
+	if err != nil {
+		return 0, err
+	}
+	pen, err := xproto.NewGcontextId(x)
+	if err != nil {
+		return 0, err
+	}
+	if err := xproto.CreatePixmapChecked(x, g.Depth, still, xproto.Drawable(window), g.Width, g.Height).Check(); err != nil {
+		return 0, err
+	}
+	if err := xproto.CreateGCChecked(x, pen, xproto.Drawable(window), 0, nil).Check(); err != nil {
+		return still, err
+	}
+	defer xproto.FreeGC(x, pen)
+	return still, xproto.CopyAreaChecked(x, xproto.Drawable(window), xproto.Drawable(still), pen, 0, 0, 0, 0, g.Width, g.Height).Check()
 }
 
 // fromBGRX turns the pixels of a 24-bit X display into opaque RGBA.

@@ -104,7 +104,8 @@ func (t *tour) walk(stops []stop) error {
 		}
 		fmt.Println("tour:", s.name)
 		if err := s.do(t); err != nil {
-			return fmt.Errorf("tour, stop %q: %w", s.name, err)
+			err = errors.Join(fmt.Errorf("tour, stop %q: %w", s.name, err), t.desk("failed"))
+			return errors.Join(err, t.album.close())
 		}
 	}
 	fmt.Printf("tour: %d pictures in %s\n", t.album.count, t.folder)

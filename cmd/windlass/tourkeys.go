@@ -5,7 +5,8 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
+
+	"windlass/ui/kit"
 )
 
 // keyGap lets the window draw between two keys, as a fast typist does.
@@ -24,7 +25,7 @@ func (t *tour) key(name string) {
 	canvas := t.window.Canvas()
 	focused := canvas.Focused()
 	if rest, ok := strings.CutPrefix(name, "Ctrl+"); ok {
-		shortcut := &desktop.CustomShortcut{KeyName: fyne.KeyName(rest), Modifier: fyne.KeyModifierControl}
+		shortcut := kit.ShortcutOf(fyne.KeyName(rest), fyne.KeyModifierShortcutDefault)
 		if s, ok := focused.(fyne.Shortcutable); ok {
 			s.TypedShortcut(shortcut)
 		} else if s, ok := canvas.(fyne.Shortcutable); ok {
@@ -45,16 +46,16 @@ func (t *tour) key(name string) {
 
 // write types a text into what has the keyboard.
 func (t *tour) write(text string) {
-	for _, r := range text {
-		onThread(func() bool {
-			canvas := t.window.Canvas()
+	onThread(func() bool {
+		canvas := t.window.Canvas()
+		for _, r := range text {
 			if focused := canvas.Focused(); focused != nil {
 				focused.TypedRune(r)
 			} else if typed := canvas.OnTypedRune(); typed != nil {
 				typed(r)
 			}
-			return true
-		})
-	}
+		}
+		return true
+	})
 	time.Sleep(keyGap)
 }

@@ -4,27 +4,36 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
 	"windlass/internal/clock"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
+	"windlass/ui/kit"
 	"windlass/ui/room"
 )
 
-// tourStops are the stops in the order in which a coach's day goes.
+// tourStops are the stops in the order in which a coach's day goes: the class first,
+// since the hour of the last one passes at 60 times the speed; then the planning.
 func tourStops() []stop {
 	return []stop{
 		{"the morning", shows(room.Today, "today")},
 		{"a roster comes in", bringRoster},
 		{"a record", lookAtRecord},
-		{"the cycle", lookAtCycle},
 		{"set-up", setUpClass},
 		{"the climb", climbOn},
 		{"results", logResults},
 		{"conditioning", condition},
+		{"a clock of each format", clockOfEachFormat},
 		{"the end of the class", finish},
+		{"the cycle", lookAtCycle},
+		{"a day's conditioning", composeDay},
+		{"a new cycle", makeCycle},
+		{"a load decided", decideLoad},
+		{"an own week", arrangeWeek},
+		{"another track", moveAthlete},
 		{"handouts", shows(room.Handouts, "handouts")},
 		{"the gym", lookAtGym},
 		{"what the keys do", keysAndFinder},
@@ -85,7 +94,13 @@ func bringRoster(t *tour) error {
 
 // skipBadRows chooses to skip what is refused and brings the rest in.
 func (t *tour) skipBadRows() error {
-	t.press("Tab", "Space")
+	for range 9 {
+		if onThread(t.onToggle) {
+			break
+		}
+		t.press("Tab")
+	}
+	t.press("Space")
 	if err := t.desk("import-skip"); err != nil {
 		return err
 	}
@@ -98,6 +113,12 @@ func (t *tour) skipBadRows() error {
 	err := t.until("the new athletes are on the roster", func() bool { return t.known(newcomers...) })
 	t.press("Escape")
 	return err
+}
+
+// onToggle reports whether the keyboard has come to something to tick.
+func (t *tour) onToggle() bool {
+	_, ok := t.window.Canvas().Focused().(*kit.Toggle)
+	return ok
 }
 
 func (t *tour) known(names ...string) bool {
@@ -116,38 +137,6 @@ func (t *tour) named(name string) (gym.Athlete, bool) {
 		}
 	}
 	return gym.Athlete{}, false
-}
-
-func lookAtRecord(t *tour) error {
-	onThread(func() bool {
-		a, _ := t.named(newcomers[0])
-		t.main.Open(room.Roster, a.ID)
-		return true
-	})
-	t.press("F2")
-	t.write("5x55")
-	t.press("Return")
-	err := t.until("the result is logged", func() bool {
-		a, _ := t.named(newcomers[0])
-		for _, r := range t.main.Desk().Results(a.ID) {
-			if r.Reps == 5 && r.Load.Digits("kg") == "55" && r.Void == nil {
-				return true
-			}
-		}
-		return false
-	})
-	if err != nil {
-		return err
-	}
-	return t.desk("record")
-}
-
-func lookAtCycle(t *tour) error {
-	if err := shows(room.Cycle, "cycle")(t); err != nil {
-		return err
-	}
-	t.press("B")
-	return t.desk("cycle-check")
 }
 
 // setUpClass opens the evening's class from Today and checks everybody in who is
@@ -175,22 +164,22 @@ func setUpClass(t *tour) error {
 	return t.startClock()
 }
 
-// guests are those who come tonight.
+// guests are those who come tonight: whoever is expected, and two of the newcomers.
 func (t *tour) guests() []string {
 	return onThread(func() []string {
 		d := t.main.Desk()
-		var names []string
+		names := slices.Clone(newcomers[:2])
 		for _, m := range d.Meetings(d.Today()) {
 			if m.State != desk.OnFloor {
 				continue
 			}
 			for _, due := range m.Expected {
-				if a, ok := d.Athlete(due.Athlete); ok {
+				if a, ok := d.Athlete(due.Athlete); ok && !slices.Contains(names, a.Name) {
 					names = append(names, a.Name)
 				}
 			}
 		}
-		return append(names, newcomers[:2]...)
+		return names
 	})
 }
 
@@ -238,7 +227,7 @@ func climbOn(t *tour) error {
 }
 
 // callRung makes the calls of a rung: everybody climbs, but for one who settles
-// and one who misses at the first top rung.
+// and one who misses at the first top rung. Who finds the rep max says how it moved.
 func (t *tour) callRung(class gym.Class, rung int) error {
 	top := class.Climb.Rungs[rung].Zone == gym.TopZone
 	if !top && rung != 2 {
@@ -248,16 +237,34 @@ func (t *tour) callRung(class gym.Class, rung int) error {
 	if err := t.both(fmt.Sprintf("climb-rung-%d", rung+1)); err != nil {
 		return err
 	}
-	if top {
-		if class.Climb.Rungs[rung-1].Zone != gym.TopZone {
-			t.press("S", "M")
+	if top && class.Climb.Rungs[rung-1].Zone != gym.TopZone {
+		t.press("S", "M")
+	}
+	for range 2 * len(class.Lifters) {
+		key, owed := t.owed()
+		if owed == 0 {
+			break
 		}
-		for range class.Lifters {
-			t.press("C")
-		}
+		t.press(key)
 	}
 	t.press("Space")
 	return nil
+}
+
+// owed counts the calls that are owed, and says which key answers the first.
+func (t *tour) owed() (key string, n int) {
+	onThread(func() bool {
+		d := t.main.Desk()
+		class, _ := d.LiveClass()
+		board := d.Boards().Board(class)
+		queue := board.Queue(board.At(d.Now()))
+		key, n = "C", len(queue)
+		if n > 0 && !slices.Contains(queue[0].Kinds, gym.ClimbCall) {
+			key = "F"
+		}
+		return true
+	})
+	return key, n
 }
 
 // both keeps the desk and the wall.
@@ -315,6 +322,9 @@ func finish(t *tour) error {
 		return err
 	}
 	t.press("F5")
+	if onThread(func() bool { return t.window.Canvas().Overlays().Top() != nil }) {
+		t.press("Return") // not every bout was logged: finish all the same
+	}
 	if err := t.until("the class is finished", func() bool { _, live := t.main.Desk().LiveClass(); return !live }); err != nil {
 		return err
 	}
@@ -322,9 +332,16 @@ func finish(t *tour) error {
 	return t.picture(wallTitle, "wall-after")
 }
 
+// lookAtGym goes through the sections that a coach sets up first.
 func lookAtGym(t *tour) error {
 	if err := shows(room.Gym, "gym")(t); err != nil {
 		return err
+	}
+	for _, section := range []struct{ key, picture string }{{"F3", "gym-timetable"}, {"F4", "gym-plates"}, {"F6", "gym-climbs"}} {
+		t.press(section.key)
+		if err := t.desk(section.picture); err != nil {
+			return err
+		}
 	}
 	return nil
 }
