@@ -16,11 +16,12 @@ import (
 )
 
 // Run with -keep once a new version of the file is settled, never again after:
-// testdata holds files as old programs wrote them.
-var keep = flag.Bool("keep", false, "keep a file of the latest version in testdata, if there is none")
+// keep is set by whoever adds a version: testdata/schema holds files as programs of
+// the past wrote them.
+var keep = flag.Bool("keep", false, "keep a file of the latest version in testdata/schema, if there is none")
 
 func kept(version int, tail string) string {
-	return filepath.Join("testdata", fmt.Sprintf("version-%04d.%s", version, tail))
+	return filepath.Join("..", "..", "testdata", "schema", fmt.Sprintf("version-%04d.%s", version, tail))
 }
 
 // A file of every version that a program ever wrote opens as what it said then.
