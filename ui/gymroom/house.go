@@ -100,6 +100,7 @@ func (h *house) screens() fyne.CanvasObject {
 	h.dark = kit.NewSegmented([]string{"Dark", "Light"}, 0, h.choose)
 	viewer := h.line("Metres from the wall to its farthest reader", "The wall's letters are set for that distance.", desk.ViewerText,
 		func(s *gym.Settings, text string) (err error) { s.Viewer, err = desk.ReadViewer(text); return err })
+	viewer.SetNote("On a screen that is small for it, the wall turns many pages.")
 	h.discs = kit.NewToggle("Discs in the sport's colours", false, func(on bool) {
 		h.set("Plate pictures are redrawn.", func(s *gym.Settings) { s.SportDiscs = on })
 	})
