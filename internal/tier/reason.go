@@ -31,7 +31,7 @@ func verdict(s Suggestion, a Ask, last mass.Mass) string {
 	}
 	switch s.Bound {
 	case ByChance:
-		return fmt.Sprintf("%s has a %.2f chance of being held: %s", next, s.Above, take)
+		return fmt.Sprintf("%s has a chance of %.0f %% of being held: %s", next, 100*s.Above, take)
 	case ByStep:
 		return "no more than one implement above the heaviest held: " + take
 	case ByStop:
@@ -39,7 +39,7 @@ func verdict(s Suggestion, a Ask, last mass.Mass) string {
 	case ByStock:
 		return "the gym owns nothing heavier: " + take
 	default:
-		return fmt.Sprintf("even the lightest, %s, has only a %.2f chance of being held: take it, or fewer reps", load, s.Hold)
+		return fmt.Sprintf("even the lightest, %s, has only a chance of %.0f %% of being held: take it, or fewer reps", load, 100*s.Hold)
 	}
 }
 
