@@ -16,8 +16,7 @@ import (
 )
 
 // Run with -keep once a new version of the file is settled, never again after:
-// keep is set by whoever adds a version: testdata/schema holds files as programs of
-// the past wrote them.
+// testdata/schema holds files as old programs wrote them.
 var keep = flag.Bool("keep", false, "keep a file of the latest version in testdata/schema, if there is none")
 
 func kept(version int, tail string) string {
