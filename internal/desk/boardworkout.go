@@ -101,6 +101,9 @@ func tiersOf(item gym.Item, m gym.Movement, standard gym.Standard) gym.TierLoads
 	return m.Loads[standard]
 }
 
+// amountUnits stand behind an amount; repetitions have none.
+var amountUnits = map[gym.Measure]string{gym.ByDistance: " m", gym.ByCalories: " cal", gym.ByTime: " s", gym.ByHold: " s"}
+
 // amountOf writes how much of a movement a pass asks for.
 func amountOf(w gym.Workout, item gym.Item, measure gym.Measure) string {
 	switch {
@@ -109,8 +112,7 @@ func amountOf(w gym.Workout, item gym.Item, measure gym.Measure) string {
 	case item.Amount == 0:
 		return "as many as possible"
 	}
-	units := map[gym.Measure]string{gym.ByDistance: " m", gym.ByCalories: " cal", gym.ByTime: " s", gym.ByHold: " s"}
-	return strconv.Itoa(item.Amount) + units[measure]
+	return strconv.Itoa(item.Amount) + amountUnits[measure]
 }
 
 func repList(reps []int) string {

@@ -20,6 +20,7 @@ type BoutRow struct {
 	Movement gym.MovementKey
 	What     string // the movement as the coach reads it; empty for one without loads
 	Reps     int    // of the whole bout, in the movement's measure
+	Measure  gym.Measure
 	Load     mass.Mass
 	Unit     mass.Unit
 	Tier     gym.Tier
@@ -48,6 +49,11 @@ func (d *Desk) BoutSheet(c gym.Class) []BoutRow {
 		rows = append(rows, own...)
 	}
 	return rows
+}
+
+// BoutWork writes what a row asks for: "Thruster × 45", "Sled push × 140 m".
+func BoutWork(r BoutRow) string {
+	return fmt.Sprintf("%s × %d%s", r.What, r.Reps, amountUnits[r.Measure])
 }
 
 // OpenBouts counts the bouts of a class that have a load and are not logged.
@@ -91,7 +97,7 @@ func (d *Desk) boutRows(w gym.Workout, row BoutRow, logged map[pair]gym.Bout) []
 			continue // it has no load to log
 		}
 		seen[m.Key] = true
-		row.Movement, row.What, row.Reps = m.Key, m.Name, reps
+		row.Movement, row.What, row.Reps, row.Measure = m.Key, m.Name, reps, m.Measure
 		row.Load, row.Tier, row.Why = advice.Decision.Load, advice.Decision.Tier, reason(advice)
 		if row.Logged = logged[pair{row.Athlete, m.Key}]; row.Logged.ID != "" {
 			row.Load = row.Logged.Load

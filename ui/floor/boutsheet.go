@@ -28,6 +28,7 @@ type boutSheet struct {
 	why      *kit.Prose
 	load     *kit.MassField
 	score    *kit.Field
+	says     map[gym.Outcome]*kit.Button
 	all      fyne.CanvasObject
 }
 
@@ -59,10 +60,12 @@ func (s *boutSheet) side() fyne.CanvasObject {
 	s.why = kit.NewProse("", 200).Small().Tone(look.Muted)
 	s.load = kit.NewMassField("Load, where it was another", mass.KG).OnMass(s.take)
 	s.score = kit.NewField("Score").OnEnter(s.keepScore)
+	s.says = map[gym.Outcome]*kit.Button{}
 	say := func(label, key string, o gym.Outcome) *kit.Button {
-		return kit.NewButton(label, func() { s.log(o) }).Key(key)
+		s.says[o] = kit.NewButton(label, func() { s.log(o) }).Key(key)
+		return s.says[o]
 	}
-	buttons := kit.Row(look.Gap2, say("Held", "H", gym.Held).Primary(), say("Slowed", "S", gym.Slowed), say("Stopped", "X", gym.Stopped))
+	buttons := kit.Row(look.Gap2, say("Held", "H", gym.Held), say("Slowed", "S", gym.Slowed), say("Stopped", "X", gym.Stopped))
 	return kit.Column(look.Gap1, s.name, s.what, s.why, s.load, buttons, s.score, kit.Fill())
 }
 
@@ -96,7 +99,7 @@ func (s *boutSheet) cell(row, column int) kit.Cell {
 		if r.What == "" {
 			return kit.Cell{Text: "no load to log", Tone: look.Muted}
 		}
-		return kit.Cell{Text: fmt.Sprintf("%s × %d", r.What, r.Reps)}
+		return kit.Cell{Text: desk.BoutWork(r)}
 	case 2:
 		if r.What == "" {
 			return kit.Cell{}
@@ -154,9 +157,21 @@ func (s *boutSheet) detail() {
 	s.why.SetText(r.Why)
 	s.load.SetMass(s.loadOf(r), r.Unit)
 	show(s.load, r.What != "")
+	s.sayLogged(r.Logged.Outcome)
 	s.score.SetText(r.Score)
 	s.score.SetFault("")
 	s.score.SetNote("Write it " + desk.ScoreHint(s.workoutOf(r)) + ". Enter keeps it.")
+}
+
+// sayLogged marks what was logged; until then no answer looks chosen.
+func (s *boutSheet) sayLogged(logged gym.Outcome) {
+	for o, b := range s.says {
+		if o == logged {
+			b.Primary()
+		} else {
+			b.Quiet()
+		}
+	}
 }
 
 func (s *boutSheet) workoutOf(r desk.BoutRow) gym.Workout {

@@ -29,7 +29,7 @@ type workout struct {
 func newWorkout(f *Floor) *workout {
 	w := &workout{floor: f, row: kit.Equal(look.Gap3)}
 	w.run = kit.NewButton("Start", w.toggle).Key("Space").Primary()
-	w.reset = kit.NewButton("Back to nothing", w.zero).Key("Z").Plain()
+	w.reset = kit.NewButton("Clock back to 0:00", w.zero).Key("Z").Plain()
 	finish := kit.NewButton("Finish", f.toSummary).Key("Q")
 	w.sheet = newBoutSheet(w)
 	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.reset, w.run, finish)))
@@ -107,7 +107,7 @@ func (w *workout) zero() {
 func (w *workout) keys() []room.Key {
 	return slices.Concat([]room.Key{
 		{Press: "Space", Does: "Start, hold or go on", Do: w.toggle},
-		{Press: "Z", Does: "Put the clock back to nothing", Do: w.zero},
+		{Press: "Z", Does: "Put the clock back to 0:00", Do: w.zero},
 	}, w.sheet.keys(), []room.Key{
 		{Press: "Q", Does: "Finish the class", Do: w.floor.toSummary},
 	})
