@@ -61,3 +61,24 @@ func TestTheClockStartsAnyway(t *testing.T) {
 	h.press(fyne.KeySpace, fyne.KeySpace)
 	uitest.NotSee(t, h.window, "Start while lifters have no station?")
 }
+
+// The set-up opens with the keyboard in the search: Enter and the arrows do there
+// what they do in the list.
+func TestEnterChecksInWithoutAName(t *testing.T) {
+	h := newHall(t, look.Dark())
+	h.athlete("Ada Lund", 0, gym.StandardM, "back-squat", "3x100")
+	bo := h.athlete("Bo Ito", 0, gym.StandardM, "back-squat", "3x140")
+	c, err := h.OpenFreeClass()
+	require.NoError(t, err)
+	h.pieces(c.ID)
+	h.room.Show(c.ID)
+	h.press(fyne.KeyDown)
+	uitest.See(t, h.window, "Not here yet. Enter checks them in.")
+	h.press(fyne.KeyReturn)
+	c, _ = h.Class(c.ID)
+	require.Len(t, c.Lifters, 1)
+	assert.Equal(t, bo.ID, c.Lifters[0].Athlete)
+	h.press(fyne.KeyReturn)
+	c, _ = h.Class(c.ID)
+	assert.Len(t, c.Lifters, 1, "a second Enter checks nobody out")
+}

@@ -74,7 +74,7 @@ func (d *lifterDetail) absent() {
 		return
 	}
 	d.name.SetText(a.Name)
-	d.number.SetText("Not here yet. Space or Enter checks them in.")
+	d.number.SetText("Not here yet. Enter checks them in.")
 	d.number.Tone(look.Muted)
 	for _, r := range d.setUp.here.rows {
 		if r.Athlete.ID == a.ID {

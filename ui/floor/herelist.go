@@ -106,10 +106,11 @@ func (h *hereList) find() {
 	h.follow(h.list.Cursor())
 }
 
-// enter checks the row with the cursor in and makes room for the next name.
+// enter checks the row with the cursor in and makes room for the next name. Who was
+// just found and is here stays so at a second Enter.
 func (h *hereList) enter() {
 	row := h.list.Cursor()
-	if row < 0 || strings.TrimSpace(h.search.Text()) == "" {
+	if row < 0 || strings.TrimSpace(h.search.Text()) == "" && h.rows[row].Here {
 		return
 	}
 	h.flip(row)
