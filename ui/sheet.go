@@ -18,10 +18,13 @@ func (w *Window) showKeys() {
 	})
 }
 
+// keyWidth is that of the longest key, in units.
+const keyWidth = 96
+
 func keyColumn(title string, keys []room.Key) fyne.CanvasObject {
 	rows := []fyne.CanvasObject{kit.NewHeading(title)}
 	for _, k := range keys {
-		rows = append(rows, kit.Row(look.Gap3, kit.Wide(96, kit.NewStrong(k.Press)), kit.Fill(kit.NewBody(k.Does).Shrinks(80))))
+		rows = append(rows, kit.Row(look.Gap3, kit.Full(kit.Wide(keyWidth, kit.NewStrong(k.Press))), kit.Fill(kit.NewProse(k.Does, 80))))
 	}
 	if len(keys) == 0 {
 		rows = append(rows, kit.NewCaption("Nothing of its own."))

@@ -22,6 +22,7 @@ type Choice struct {
 	chosen  Option
 	heard   func(Option)
 	drop    *dropList
+	passes  bool // Escape goes on to the question, also from an open list
 }
 
 // NewChoice returns a field that chooses one of the options; heard, if not nil,
@@ -46,6 +47,13 @@ func (c *Choice) Hint(text string) *Choice {
 // Least sets the least width in units.
 func (c *Choice) Least(width float32) *Choice {
 	c.Field.Least(width)
+	return c
+}
+
+// PassEscape lets one Escape leave the question that the choice is in; else the
+// first closes the list.
+func (c *Choice) PassEscape() *Choice {
+	c.passes = true
 	return c
 }
 
@@ -109,9 +117,18 @@ func (c *Choice) openAll() {
 
 // open shows the options that match what was typed.
 func (c *Choice) open() {
-	c.drop.set(matching(c.options, c.Text()), 0)
+	found := matching(c.options, c.Text())
+	c.drop.set(found, 0)
+	if len(found) == 0 && c.below() > 0 { // said under the field, not over what comes next
+		c.close()
+		c.SetFault(unknown)
+		return
+	}
 	c.show()
 }
+
+// unknown is said of a text that no option has.
+const unknown = "Nothing here is called that. Type a part of the name."
 
 func (c *Choice) show() {
 	f := floaterOf(c.entry)
@@ -179,11 +196,12 @@ func (c *Choice) key(key *fyne.KeyEvent) bool {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		return c.enter()
 	case fyne.KeyEscape:
-		if !c.isOpen() {
+		if !c.isOpen() && c.fault != unknown {
 			return false
 		}
 		c.close()
 		c.write(c.chosen.Text)
+		return !c.passes
 	default:
 		return false
 	}
@@ -193,12 +211,12 @@ func (c *Choice) key(key *fyne.KeyEvent) bool {
 // enter takes the marked option of an open list.
 func (c *Choice) enter() bool {
 	if !c.isOpen() {
-		return false
+		return c.fault == unknown // what was chosen before is no answer to it
 	}
 	if o, ok := c.drop.marked(); ok {
 		c.pick(o)
 	} else {
-		c.SetFault("Nothing here is called that. Type a part of the name.")
+		c.SetFault(unknown)
 	}
 	return true
 }

@@ -162,7 +162,7 @@ func listPage(*testing.T) fyne.CanvasObject {
 	l.Sorted(0, false)
 	none := kit.NewDataList([]kit.ListColumn{{Title: "Lift", Width: 100, Grow: 1}, {Title: "Load", Width: 90, End: true}},
 		kit.Rows{Len: func() int { return 0 }, Cell: nil})
-	none.Empty = "No results yet. Type 5x142.5 above and press Return to enter the first."
+	none.Empty = "No results yet. Type 5x142.5 above and press Enter to keep the first."
 	side := kit.Wide(320, kit.NewCard("Results", kit.Tall(240, kit.NewPanel(none))))
 	body := kit.Row(look.Gap4, kit.Fill(kit.NewPanel(l)), kit.Full(side))
 	return kit.Room("Roster", kit.Column(look.Gap3, kit.Row(look.Gap2, kit.Wide(320, kit.NewSearch("Find by name")),

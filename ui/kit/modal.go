@@ -13,7 +13,7 @@ type Modal struct {
 	widget.BaseWidget
 	window fyne.Canvas
 	before fyne.Focusable // what had the keyboard, and gets it back
-	answer *Button        // what Return presses
+	answer *Button        // what Enter presses
 	way    *Button        // what Escape presses
 	width  float32
 	leave  func()
@@ -113,7 +113,7 @@ func (m *Modal) button(a Action, usual bool) *Button {
 		b.Primary()
 	}
 	if usual {
-		m.answer = b.Key("Return")
+		m.answer = b.Key("Enter")
 	}
 	return b
 }
