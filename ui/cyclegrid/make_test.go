@@ -38,7 +38,7 @@ func TestTheFirstCycleIsMadeInFourSteps(t *testing.T) {
 	picture(t, h, "make-1")
 	uitest.Key(t, h.On, fyne.KeyReturn)
 	uitest.See(t, h.On, "Write a name for it.")
-	uitest.Fill(t, h.On, "Name", "Quay spring")
+	uitest.Type(t, h.On, "Quay spring") // the name has the keyboard
 	uitest.Fill(t, h.On, "First day", "2026-05-19")
 	uitest.Fill(t, h.On, "Weeks, the test week counted in", "2")
 	uitest.Key(t, h.On, fyne.KeyReturn)

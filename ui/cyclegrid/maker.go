@@ -51,7 +51,7 @@ func newMaker(r *Cycle) *maker {
 	m := &maker{room: r, trackBox: kit.Column(look.Gap3), waveBox: kit.Column(look.Gap4), trackNote: kit.NewProse("", 300).Tone(look.Warn)}
 	m.review = newReview(m)
 	m.steps = []step{
-		{m.dates(), func() { m.name.Focus() }, m.datesDone},
+		{m.dates(), m.nameIt, m.datesDone},
 		{form("Which tracks run in it, and what does each begin with?", kit.Column(look.Gap3, m.trackBox, m.trackNote)), m.showTracks, m.tracksDone},
 		{form("How do the rep counts of the main lifts run over the weeks?", m.waveBox), m.showWaves, func() bool { return true }},
 		{m.review.all, m.review.show, m.make},
@@ -94,6 +94,10 @@ func (r *Cycle) make() {
 	r.front()
 	m.turn(0)
 }
+
+// nameIt gives the name the keyboard. The step may never have been drawn, so the
+// field does not know its window yet.
+func (m *maker) nameIt() { m.room.host.Window().Canvas().Focus(m.name.Keyboard()) }
 
 // noteDates says under the fields when the cycle begins and ends.
 func (m *maker) noteDates() {
