@@ -95,8 +95,12 @@ func (t *trackCheck) checkPreTires(today, next *cell) {
 		}
 	}
 	if len(tiring) > 0 {
-		t.breach(RulePreTires, today, fmt.Sprintf("%s tires %s before %s's %s.",
-			strings.Join(tiring, " and "), body(next.region), next.on, next.lift.Name),
+		verb := "tires"
+		if len(tiring) > 1 {
+			verb = "tire"
+		}
+		t.breach(RulePreTires, today, fmt.Sprintf("%s %s %s before %s's %s.",
+			strings.Join(tiring, " and "), verb, body(next.region), next.on, next.lift.Name),
 			"Choose movements for another region, or swap conditioning with another day.")
 	}
 }
