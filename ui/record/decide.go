@@ -17,10 +17,12 @@ import (
 // why are the two fields that every decision has: its reason and its last day.
 type why struct{ reason, until *kit.Field }
 
-func newWhy() why {
+// newWhy makes them; the hint at the last day is one to come.
+func newWhy(today day.Date) why {
+	const weeks = 6
 	return why{
 		reason: kit.NewField("Why").Hint("sore wrist"),
-		until:  kit.NewField("Last day, or empty until you take it back").Hint("2026-06-30"),
+		until:  kit.NewField("Last day, or empty until you take it back").Hint(today.Add(7 * weeks).String()),
 	}
 }
 
@@ -48,7 +50,7 @@ func (b *bouts) decide() {
 		return
 	}
 	load := kit.NewChoice("Load", tierOptions(a.Rack, a.Unit), nil)
-	w := newWhy()
+	w := newWhy(b.of.host.Desk().Today())
 	b.of.ask(kit.Question{
 		Title: a.Movement.Name + " for " + b.athlete.Name,
 		Text:  fmt.Sprintf("Suggested is %s, with a chance of %.0f %% of being held. It stays in sight beside what you decide.", a.Decision.Suggestion.Load.In(a.Unit), 100*a.Decision.Suggestion.Hold),
@@ -85,7 +87,7 @@ func (r *Record) decideForAll() {
 	}
 	tiers := []gym.Tier{gym.Full, gym.Mid, gym.Light}
 	which := kit.NewSegmented([]string{"Full", "Mid", "Light"}, 1, nil)
-	w := newWhy()
+	w := newWhy(r.host.Desk().Today())
 	standing, err := r.host.Desk().TierStanding(a.ID)
 	if !r.host.Fail(err) {
 		return
