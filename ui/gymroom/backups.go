@@ -62,7 +62,7 @@ func (b *backups) keys() []room.Key {
 		return nil
 	}
 	return []room.Key{
-		{Press: "U", Does: "Back up now", Do: b.backup},
+		{Press: "U", Does: "Back up now", Do: b.askBackup},
 		{Press: "V", Does: "Check the gym's file", Do: b.check},
 		{Press: "R", Does: "Restore a copy", Do: b.askRestore},
 	}
@@ -103,6 +103,19 @@ func (b *backups) run(title string, field *kit.Field, work func(ctx context.Cont
 	})
 }
 
+// askBackup asks first: a single key is easily struck, and a copy is large.
+func (b *backups) askBackup() {
+	var sheet *kit.Modal
+	sheet = kit.Ask(b.host.Window().Canvas(), kit.Question{
+		Title: "Write a copy now?", Text: "It is written to " + b.to.Text() + ".",
+		Actions: []kit.Action{{Label: "Write it", Do: func() bool {
+			sheet.Close() // before the sheet of progress, which it would take along
+			b.backup()
+			return false
+		}}},
+	})
+}
+
 func (b *backups) backup() {
 	path := b.to.Text()
 	b.run("Backing up", b.to, func(ctx context.Context) (string, error) { return b.keeper().Backup(ctx, path) }, func(sentence string) {
@@ -128,11 +141,13 @@ func (b *backups) askRestore() {
 		b.from.SetFault("Write where the copy is, then press R again.")
 		return
 	}
-	kit.Ask(b.host.Window().Canvas(), kit.Question{
+	var sheet *kit.Modal
+	sheet = kit.Ask(b.host.Window().Canvas(), kit.Question{
 		Title: "Restore this copy?", Text: "The gym will be as " + path + " has it. The present file is kept beside it.",
 		Actions: []kit.Action{{Label: "Restore it", Danger: true, Do: func() bool {
+			sheet.Close() // as above
 			b.restore(path)
-			return true
+			return false
 		}}},
 	})
 }

@@ -63,6 +63,8 @@ func TestCopiesAreMadeCheckedAndRestored(t *testing.T) {
 	uitest.See(t, h.On, "The copy is written and sound.")
 	uitest.Fill(t, h.On, "File to write the copy to", filepath.Join(t.TempDir(), "no such folder", "copy"))
 	h.Press(t, "U")
+	uitest.See(t, h.On, "Write a copy now?")
+	uitest.Key(t, h.On, fyne.KeyReturn)
 	uitest.See(t, h.On, "There is no file or folder of that name.")
 	h.Press(t, "V")
 	assert.Equal(t, "Could not check the file: a page of it cannot be read. Restore a copy.", h.Said[len(h.Said)-1])
