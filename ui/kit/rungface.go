@@ -40,15 +40,39 @@ func (s *RungStrip) place(size fyne.Size) {
 		})
 	}
 	s.made.objects = s.made.objects[:0]
+	how := s.writing(size)
 	for i, r := range s.rungs {
 		f := s.drawn[i]
-		f.show(r, s.stage(i), s.frameOf(r, size), size.Height/stripHeight)
+		f.show(r, s.stage(i), s.frameOf(r, size), size.Height/stripHeight, how)
 		s.made.objects = append(s.made.objects, f.ground, f.band)
 		s.made.objects = append(s.made.objects, f.glyph.objects...)
 		s.made.objects = append(s.made.objects, f.percent, f.reps, f.time)
 	}
 	s.placeBar(size)
 	s.made.objects = append(s.made.objects, s.track, s.bar, s.hand)
+}
+
+// writing is how every rung of a strip is written, as the narrowest of them allows.
+type writing struct {
+	bare    bool // percentages have no sign
+	stacked bool // the reps stand under the zone's shape
+}
+
+func (s *RungStrip) writing(size fyne.Size) writing {
+	var how writing
+	unit := size.Height / stripHeight
+	for _, r := range s.rungs {
+		_, inner := inside(s.frameOf(r, size), unit)
+		how.bare = how.bare || fitting(r.Percent, look.LeadSize*unit, true, inner) < look.LeadSize*unit*0.7
+		how.stacked = how.stacked || widthOf(r.Reps, look.BodySize*unit, false) > inner-17*unit
+	}
+	return how
+}
+
+// inside is a rung's margin, and the width between its margins.
+func inside(a area, unit float32) (pad, inner float32) {
+	pad = min(8*unit, a.w/8)
+	return pad, a.w - 2*pad
 }
 
 // stage is whether a rung is over, on or to come.
@@ -97,21 +121,23 @@ func (s *RungStrip) placeBar(size fyne.Size) {
 }
 
 // show fills in one rung, at a scale.
-func (f *rungFace) show(r Rung, st stage, a area, unit float32) {
+func (f *rungFace) show(r Rung, st stage, a area, unit float32, how writing) {
 	ink, quiet := f.paint(r, st)
-	pad := min(8*unit, a.w/8)
-	inner := a.w - 2*pad
+	pad, inner := inside(a, unit)
 	put(f.ground, a.x, a.y, a.w, a.h)
 	put(f.band, a.x+pad, a.y+5*unit, inner, 4*unit)
-	percent, size := shortened(r.Percent, look.LeadSize*unit, inner)
-	drawLine(f.percent, percent, ink, size, area{a.x + pad, a.y + 12*unit, inner, 22 * unit})
-	f.showFoot(r, st, ink, area{a.x + pad, a.y + a.h - 24*unit, inner, 20 * unit}, unit)
+	percent := r.Percent
+	if how.bare {
+		percent = strings.TrimRight(percent, " %")
+	}
+	drawLine(f.percent, percent, ink, fitting(percent, look.LeadSize*unit, true, inner), area{a.x + pad, a.y + 12*unit, inner, 22 * unit})
+	f.showFoot(r, st, ink, area{a.x + pad, a.y + a.h - 24*unit, inner, 20 * unit}, unit, how.stacked)
 	drawLine(f.time, minute(r.Start), quiet, look.CaptionSize*unit, area{a.x, a.y + a.h + 14*unit, a.w, 16 * unit})
 }
 
 // showFoot sets the zone's shape and the reps side by side, or one above the
-// other where the rung is narrow.
-func (f *rungFace) showFoot(r Rung, st stage, ink color.NRGBA, a area, unit float32) {
+// other where a rung is narrow.
+func (f *rungFace) showFoot(r Rung, st stage, ink color.NRGBA, a area, unit float32, stacked bool) {
 	shape := ink
 	if st == toCome {
 		shape = look.Color(r.Zone.Meaning())
@@ -119,7 +145,7 @@ func (f *rungFace) showFoot(r Rung, st stage, ink color.NRGBA, a area, unit floa
 	f.glyph.set(r.Zone.Shape(), shape)
 	mark, size := 12*unit, look.BodySize*unit
 	beside := area{a.x + mark + 5*unit, a.y, a.w - mark - 5*unit, a.h}
-	if widthOf(r.Reps, size, false) <= beside.w {
+	if !stacked {
 		f.glyph.put(a.x, a.y+(a.h-mark)/2, mark)
 		drawLine(f.reps, r.Reps, ink, size, beside)
 		return
@@ -158,16 +184,6 @@ func fitting(text string, size float32, bold bool, width float32) float32 {
 		}
 	}
 	return 0
-}
-
-// shortened is a percentage as large as it fits: the sign goes before the figure
-// becomes hard to read.
-func shortened(percent string, size, width float32) (string, float32) {
-	if fit := fitting(percent, size, true, width); fit >= size*0.7 {
-		return percent, fit
-	}
-	figure := strings.TrimRight(percent, " %")
-	return figure, fitting(figure, size, true, width)
 }
 
 // drawLine draws a text of a size in an area, or not at all at size 0.
