@@ -18,7 +18,8 @@ func RowWatts(split float64) float64 {
 	if !(split > 0) {
 		return 0
 	}
-	return dragConstant * math.Pow(500/split, 3)
+	speed := 500 / split
+	return dragConstant * speed * speed * speed
 }
 
 // RowSplit returns the pace in seconds for 500 m of a power in watts, and 0 for a

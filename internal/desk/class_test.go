@@ -11,6 +11,7 @@ import (
 	"windlass/internal/day"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 )
 
 // classOfTwo opens a class on back squat triples in which one lifter has a
@@ -153,4 +154,14 @@ func TestADayByPercentagesHasLoadsAndNoClimb(t *testing.T) {
 	piece.Scheme = nil
 	require.NoError(t, b.KeepPiece(c.ID, piece))
 	assert.Equal(t, gym.LiftKey("snatch"), mustClass(t, b.Desk, c.ID).Lifters[0].Lift, "the coach makes a rep max of it")
+}
+
+func TestATypedNumberIsNoRecord(t *testing.T) {
+	b, c, ilse, _ := classOfTwo(t)
+	typed := gym.Effort{Reps: 3, Load: 120 * mass.Kilogram, Unit: mass.KG}
+	require.NoError(t, b.CountFrom(c.ID, ilse.ID, typed))
+	b.now = b.now.Add(21 * time.Minute)
+	v, err := b.LogResult(c.ID, ilse.ID, "110")
+	require.NoError(t, err)
+	assert.True(t, v.Raises, "110 kg is over the record of 100 kg, though the climb was counted from 120 kg")
 }

@@ -46,14 +46,19 @@ func (d *Desk) proposal(c gym.Class, l gym.Lifter) Proposal {
 	return p
 }
 
-// verdict weighs a load against the record as it stood before this class logged
-// one for the lifter.
+// verdict weighs a load against the record without what this class logged for the
+// lifter. What the climb was counted from may be another number: the coach can
+// type one. It stands in, as an estimate does, where there is no record.
 func (d *Desk) verdict(c gym.Class, l gym.Lifter, load mass.Mass) climb.Verdict {
-	record, source := l.Base, l.Source
+	record, source := l.Base, gym.Estimate
+	var best gym.Result
 	for _, r := range d.Results(l.Athlete) {
-		if r.Void == nil && r.ID != l.Result && r.Lift == l.Lift && r.Reps == l.Reps && (source == gym.Estimate || source == "" || r.Load > record) {
-			record, source = r.Load, r.Source
+		if r.Void == nil && r.ID != l.Result && r.Lift == l.Lift && r.Reps == l.Reps && r.Load > best.Load {
+			best = r
 		}
+	}
+	if best.Load > 0 {
+		record, source = best.Load, best.Source
 	}
 	return climb.Judge(load, record, source, c.Climb.HeavyLine, d.book.Settings.Unit)
 }
