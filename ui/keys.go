@@ -58,7 +58,9 @@ func (w *Window) listen() {
 	}
 }
 
-// combinations are the keys with something held down, of every room, each once.
+// combinations are the keys with something held down, of every room, each once,
+// and every letter with Ctrl: a part of a room that comes to the front later has
+// keys that the room does not tell of yet.
 func (w *Window) combinations() []press {
 	seen := map[press]bool{}
 	var all []press
@@ -71,6 +73,9 @@ func (w *Window) combinations() []press {
 		}
 	}
 	note(w.keys())
+	for letter := 'A'; letter <= 'Z'; letter++ {
+		note([]room.Key{{Press: "Ctrl+" + string(letter)}})
+	}
 	for _, r := range w.rooms {
 		note(r.Keys())
 	}
