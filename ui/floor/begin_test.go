@@ -82,3 +82,15 @@ func TestEnterChecksInWithoutAName(t *testing.T) {
 	c, _ = h.Class(c.ID)
 	assert.Len(t, c.Lifters, 1, "a second Enter checks nobody out")
 }
+
+func TestHoldMovesNoButton(t *testing.T) {
+	h, _, _, _ := small(t)
+	h.press(fyne.KeyF5)
+	before, ok := uitest.Where(h.window, "Next rung")
+	require.True(t, ok)
+	h.press(fyne.KeySpace)
+	uitest.See(t, h.window, "Go on")
+	after, ok := uitest.Where(h.window, "Next rung")
+	require.True(t, ok)
+	assert.Equal(t, before, after)
+}

@@ -21,6 +21,7 @@ type callBar struct {
 	finds   []*kit.Button // of a climb that finds one
 	missed  *kit.Button
 	run     *kit.Button
+	place   fyne.CanvasObject // of run, as wide whatever it says
 	next    *kit.Button
 	back    *kit.Button
 	results *kit.Button
@@ -42,10 +43,14 @@ func newCallBar(l *live) *callBar {
 	for _, c := range append(append(b.climbs, b.finds...), b.missed) {
 		objects = append(objects, c)
 	}
-	objects = append(objects, kit.Wide(look.Gap6, kit.Column(0)), b.back, b.next, b.run, b.results)
+	b.place = kit.Wide(runWidth, b.run)
+	objects = append(objects, kit.Wide(look.Gap6, kit.Column(0)), b.back, b.next, b.place, b.results)
 	b.all = kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, objects...)))
 	return b
 }
+
+// runWidth has room for the longest of what the clock's button says.
+const runWidth = 136
 
 func (b *callBar) set(m clock.Moment) {
 	l := b.live
@@ -90,7 +95,7 @@ func (b *callBar) clock(m clock.Moment) {
 	default:
 		b.run.SetLabel("Go on")
 	}
-	show(b.run, !m.Finished)
+	show(b.place, !m.Finished)
 	show(b.next, !m.Finished)
 	b.next.Able(m.Started)
 	show(b.results, m.Finished)

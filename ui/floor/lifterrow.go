@@ -44,6 +44,7 @@ type lifterRow struct {
 	second  *fyne.Container
 	inner   *fyne.Container
 	drawn   string
+	plates  bool // there are plates to picture, where the change leaves room
 }
 
 // signs is what marks a row beside the lifter's loads.
@@ -124,7 +125,7 @@ func (r *lifterRow) tight(yes bool) {
 	r.compact = yes
 	show(r.load, !yes)
 	show(r.small, yes)
-	show(r.picture, !yes)
+	show(r.picture, r.pictured())
 	r.inner.Refresh()
 }
 
@@ -178,7 +179,21 @@ func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 		r.drawn = key
 		r.picture.Set("", drawn)
 	}
-	show(r.picture, bar != "" && !r.compact)
+	r.plates = bar != ""
+	show(r.picture, r.pictured())
+}
+
+// pictured reports whether the bar is drawn: not on a narrow row, whose words
+// matter more.
+func (r *lifterRow) pictured() bool {
+	width := r.second.Size().Width
+	return r.plates && !r.compact && (width == 0 || r.pictureRoom(width) >= leastPicture)
+}
+
+// pictureRoom is the width that the words of the second line leave.
+func (r *lifterRow) pictureRoom(width float32) float32 {
+	words := fyne.MeasureText(r.change.Label(), look.CaptionSize, fyne.TextStyle{}).Width
+	return width - r.next.MinSize().Width - words - 2*look.Gap2
 }
 
 func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
@@ -244,11 +259,11 @@ func (sleeveLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize
 func (l sleeveLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	r := l.row
 	next := r.next.MinSize()
-	words := fyne.MeasureText(r.change.Label(), look.CaptionSize, fyne.TextStyle{}).Width
 	line := next.Height
+	show(r.picture, r.pictured())
 	left, right := float32(0), size.Width-next.Width
 	if r.picture.Visible() {
-		width := min(mostPicture, max(leastPicture, right-words-2*look.Gap2))
+		width := min(mostPicture, r.pictureRoom(size.Width))
 		r.picture.Move(fyne.NewPos(0, 0))
 		r.picture.Resize(fyne.NewSize(width, size.Height))
 		left = width + look.Gap2

@@ -32,7 +32,7 @@ func newWorkout(f *Floor) *workout {
 	w.reset = kit.NewButton("Clock back to 0:00", w.zero).Key("Z").Plain()
 	finish := kit.NewButton("Finish", f.toSummary).Key("Q")
 	w.sheet = newBoutSheet(w)
-	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.reset, w.run, finish)))
+	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.reset, kit.Wide(runWidth, w.run), finish)))
 	w.full = kit.Column(look.Gap3, kit.Tall(212, kit.Fill(w.row)), kit.Fill(w.sheet.all), bar)
 	w.empty = kit.NewEmpty("No conditioning today", "No track's plan has a conditioning part on this day. Write one in the Cycle room, or finish the class.",
 		kit.NewButton("Finish", f.toSummary).Key("Q"))
