@@ -86,6 +86,9 @@ func (bs *Boards) Board(c gym.Class) Board {
 		b.Stations = append(b.Stations, BoardStation{Name: s.Name, Bar: bs.barName(s.Bar), Index: i})
 	}
 	for _, l := range c.Lifters {
+		if l.Lift == "" {
+			continue // who lifts by percentages, or not at all, has no place in the climb
+		}
 		row := bs.lifter(c, l)
 		if l.Station < 0 || l.Station >= len(b.Stations) {
 			b.Bench = append(b.Bench, row)
