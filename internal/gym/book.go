@@ -34,8 +34,11 @@ type Change interface{ apply(*Book) }
 // leaves as it is: a drop or a void of nothing is nothing, and the first void of
 // a row stands. The store refuses such a void instead.
 func (b *Book) Apply(changes ...Change) {
-	rows := newLogRows(b, changes)
+	rows, people := newLogRows(b, changes), newPeopleRows(b, changes)
 	for _, change := range changes {
+		if people.apply(change) {
+			continue
+		}
 		switch c := change.(type) {
 		case VoidResult:
 			rows.voidResult(c)

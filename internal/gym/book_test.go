@@ -300,3 +300,43 @@ func TestTakingBackAnAdditionVoidsIt(t *testing.T) {
 	assert.Equal(t, &undone, b.Bouts[0].Void)
 	assert.Equal(t, &undone, b.Overrides[0].Void)
 }
+
+// A long list finds athletes and moves by a map; it must say what the same list
+// says made one by one.
+func TestALongListOfPeopleIsTheSameAsOneByOne(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var changes []gym.Change
+		for i := range rapid.IntRange(64, 200).Draw(t, "changes") {
+			id := gym.ID(fmt.Sprint(rapid.IntRange(0, 40).Draw(t, "row")))
+			switch rapid.IntRange(0, 5).Draw(t, "kind") {
+			case 0:
+				changes = append(changes, gym.DropAthlete{ID: id})
+			case 1:
+				changes = append(changes, gym.DropMove{ID: id})
+			case 2, 3:
+				changes = append(changes, gym.PutAthlete{Athlete: gym.Athlete{ID: id, Want: i}})
+			default:
+				changes = append(changes, gym.PutMove{Move: gym.TrackMove{ID: id, From: 1, Athlete: gym.ID(fmt.Sprint(i))}})
+			}
+		}
+		var whole, single gym.Book
+		whole.Apply(changes...)
+		for _, c := range changes {
+			single.Apply(c)
+		}
+		assert.Equal(t, single.Athletes, whole.Athletes)
+		assert.Equal(t, single.Moves, whole.Moves)
+	})
+}
+
+func BenchmarkApplyRosterOf100000(b *testing.B) {
+	var changes []gym.Change
+	for i := range 100_000 {
+		id := gym.ID(fmt.Sprint(i))
+		changes = append(changes, gym.PutAthlete{Athlete: gym.Athlete{ID: id}}, gym.PutMove{Move: gym.TrackMove{ID: id}})
+	}
+	for b.Loop() {
+		var book gym.Book
+		book.Apply(changes...)
+	}
+}
