@@ -22,7 +22,7 @@ type BoardWorkout struct {
 // BoardItem is one movement of a workout with its loads.
 type BoardItem struct {
 	Name   string
-	Amount string // "15", "400 m", "21-15-9"; "as many as possible"
+	Amount string // "15", "400 m", "21-15-9"; "max" for as many as possible
 	Loads  []BoardTiers
 }
 
@@ -110,7 +110,7 @@ func amountOf(w gym.Workout, item gym.Item, measure gym.Measure) string {
 	case len(w.Reps) > 0:
 		return repList(w.Reps)
 	case item.Amount == 0:
-		return "as many as possible"
+		return "max"
 	}
 	return strconv.Itoa(item.Amount) + amountUnits[measure]
 }
