@@ -72,6 +72,9 @@ type Lifter struct {
 	Result  ID        `json:"result"` // what was logged of the climb; empty until then
 	Missed  bool      `json:"missed"` // the coach logged that nothing counted
 	Score   string    `json:"score"`  // of the conditioning, as it was typed
+
+	// Exceptions are what the coach decided for single rungs.
+	Exceptions []Exception `json:"exceptions,omitempty"`
 }
 
 // CallKind is what a lifter decides after a rung.
