@@ -74,7 +74,7 @@ type Lifter struct {
 	Score   string    `json:"score"`  // of the conditioning, as it was typed
 
 	// Exceptions are what the coach decided for single rungs.
-	Exceptions []Exception `json:"exceptions,omitempty"`
+	Exceptions []Exception `json:"exceptions,omitzero"`
 }
 
 // CallKind is what a lifter decides after a rung.

@@ -9,9 +9,9 @@ import (
 // Exception is what the coach decided for one rung of one lifter in place of the
 // climb's plan, since the gym's plates do not suffice for all stations at once.
 type Exception struct {
-	Rung int       `json:"rung"`           // index
-	Load mass.Mass `json:"load,omitempty"` // in place of the planned one; 0 keeps that
-	Last bool      `json:"last,omitempty"` // lifts when all stations have lifted in this window
+	Rung int       `json:"rung"` // index
+	Load mass.Mass `json:"load"` // in place of the planned one; 0 keeps that
+	Last bool      `json:"last"` // lifts when all stations have lifted in this window
 }
 
 // Exception returns what was decided for a rung; nothing for most.
