@@ -22,12 +22,14 @@ const (
 )
 
 func TestMain(m *testing.M) {
-	if path := os.Getenv(victimVar); path != "" {
-		if err := writeForEver(path); err != nil {
-			fmt.Fprintln(os.Stderr, err)
-			os.Exit(1)
+	for name, write := range map[string]func(string) error{victimVar: writeForEver, manyVar: writeMany} {
+		if path := os.Getenv(name); path != "" {
+			if err := write(path); err != nil {
+				fmt.Fprintln(os.Stderr, err)
+				os.Exit(1)
+			}
+			return
 		}
-		return
 	}
 	os.Exit(m.Run())
 }

@@ -14,23 +14,39 @@ import (
 // that names something unknown, a key that is taken, a void of a row that is
 // void or missing, and (ErrInUse) the deletion of what is in use.
 func (f *File) Write(ctx context.Context, changes ...gym.Change) error {
+	return f.WriteMany(ctx, changes, func(int) {})
+}
+
+// WriteMany is [File.Write] for a long list: written hears now and then how many
+// of the changes are. When ctx ends it gives up within a change, which leaves the
+// file to other writers as it was.
+func (f *File) WriteMany(ctx context.Context, changes []gym.Change, written func(n int)) error {
 	if f.write == nil {
 		return fault("write", f.path, ErrReadOnly, "it was opened for reading only")
 	}
 	if len(changes) == 0 {
 		return nil
 	}
-	return explain("write", f.path, ended(ctx, f.transact(ctx, changes)))
+	return explain("write", f.path, ended(ctx, f.transact(ctx, changes, written)))
 }
 
-func (f *File) transact(ctx context.Context, changes []gym.Change) error {
+// hearEvery is how many changes are written between two words of it.
+const hearEvery = 512
+
+func (f *File) transact(ctx context.Context, changes []gym.Change, written func(n int)) error {
 	tx, err := f.write.BeginTx(ctx, nil)
 	if err != nil {
 		return err
 	}
 	defer func() { _ = tx.Rollback() }() // no effect after the commit
 	w := writer{tx: tx, prepared: map[string]*sql.Stmt{}}
-	for _, c := range changes {
+	for i, c := range changes {
+		if i%hearEvery == 0 {
+			written(i)
+		}
+		if err := ctx.Err(); err != nil {
+			return err
+		}
 		if err := w.people(ctx, c); err != nil {
 			return err
 		}
@@ -150,8 +166,11 @@ func single[T any](key string) table[T] {
 }
 
 // exec runs a statement that the transaction prepares, and has its text made,
-// once for each verb and table: a list may have a hundred thousand rows.
+// once for each verb and table: a list may have a hundred thousand rows. The driver
+// starts a goroutine to watch a context that can end, which took a third of the
+// time of a long list; a row is short, and whoever lists them looks at the context.
 func (w *writer) exec(ctx context.Context, name string, query func() string, args ...any) (sql.Result, error) {
+	ctx = context.WithoutCancel(ctx)
 	statement, ok := w.prepared[name]
 	if !ok {
 		var err error
