@@ -18,7 +18,8 @@ import (
 type Climb struct {
 	Now, Next Line // the rung that runs and the one after it
 	Rungs     []Rung
-	Present   int // of Rungs, clock.None when the climb is over
+	Present   int           // of Rungs, clock.None when the climb is over
+	Lasts     time.Duration // of the present rung; 0 outside of a climb that has begun
 	Unit      mass.Unit
 	Stations  []Station
 	Badges    []string // of the stations
@@ -72,26 +73,32 @@ func (s State) climb(now time.Time) (Climb, Face) {
 	b := s.Board
 	m := b.At(now)
 	c := Climb{Present: m.Rung, Unit: s.Book.Settings.Unit, Rungs: rungsOf(b.Class.Climb)}
+	if m.Started && m.Rung != clock.None {
+		c.Lasts = m.InRung + m.LeftIn
+	}
 	if n := len(b.Class.Climb.Rungs); n > 0 {
 		c.Now, c.Next = lineOf(b.Class, m.Rung), lineOf(b.Class, m.Next)
 	}
+	names := namesOf(b.Lifters())
 	for _, st := range b.Stations {
-		c.Stations = append(c.Stations, s.station(st.Name, st.Index+1, st.Lifters, m)...)
+		c.Stations = append(c.Stations, s.station(st.Name, st.Index+1, st.Lifters, m, names)...)
 	}
-	c.Stations = append(c.Stations, s.station("–", 0, b.Bench, m)...)
+	c.Stations = append(c.Stations, s.station("–", 0, b.Bench, m, names)...)
 	c.Badges = badges(c.Stations, !m.Started)
 	c.sayReps(b.Class)
 	return c, climbFace(m, b.Class.Climb)
 }
 
 // station is a station with its lifters, or nothing without any.
-func (s State) station(name string, number int, lifters []desk.BoardLifter, m clock.Moment) []Station {
+func (s State) station(name string, number int, lifters []desk.BoardLifter, m clock.Moment, names map[gym.ID]string) []Station {
 	if len(lifters) == 0 {
 		return nil
 	}
 	st := Station{Name: name, Number: number}
 	for _, l := range lifters {
-		st.Rows = append(st.Rows, s.row(l, m))
+		r := s.row(l, m)
+		r.Name = names[l.Athlete]
+		st.Rows = append(st.Rows, r)
 	}
 	return []Station{st}
 }
@@ -182,7 +189,7 @@ func times(reps int) string {
 }
 
 func (s State) row(l desk.BoardLifter, m clock.Moment) Row {
-	r, unit := Row{Name: l.Wall, Record: s.record(l)}, s.Book.Settings.Unit
+	r, unit := Row{Record: s.record(l)}, s.Book.Settings.Unit
 	now, next := m.Rung, m.Next
 	if result, ok := s.logged(l); ok {
 		r.Now = Load{Text: digits(result.Load, result.Unit, unit), Reps: times(result.Reps)}

@@ -19,14 +19,15 @@ const (
 	labelPad   = 0.14
 )
 
-// discsWidth is the width of a row's plates, in shares of the text size.
-func discsWidth(r Row) float32 {
+// discsWidth is the width of a row's plates with labels of a size, both in shares of
+// the text size.
+func discsWidth(r Row, label float32) float32 {
 	w := float32(flange + sleeveEnd)
 	if r.Bare {
 		return w + 0.3 + share(bareText, false)
 	}
 	for _, run := range runsOf(r.Discs) {
-		w += run.width(1)
+		w += run.width(label)
 	}
 	return w
 }
@@ -87,9 +88,9 @@ func (p painter) discs(a area, r Row, f fit) {
 		return
 	}
 	t := f.text
-	label := min(1, max(labelShare, float32(LeastArc/f.arc)))
+	label := f.label
 	middle := a.y + a.h/2
-	whole := discsWidth(r) * t
+	whole := discsWidth(r, label) * t
 	p.box(area{a.x, middle - 0.08*t, whole, 0.16 * t}, p.pal[look.Edge], none, 0, 0)
 	p.box(area{a.x, middle - 0.3*t, flange * t * 0.8, 0.6 * t}, p.pal[look.Edge], none, 0, 0.03*t)
 	x := a.x + flange*t
@@ -98,7 +99,7 @@ func (p painter) discs(a area, r Row, f fit) {
 		return
 	}
 	for _, run := range runsOf(r.Discs) {
-		w, high := discWidth(run.PlateDisc, 1)*t, max(run.Diameter*discHeight, 1.0*label)*t
+		w, high := discWidth(run.PlateDisc, label)*t, max(run.Diameter*discHeight, 1.0*label)*t
 		for range run.edges() {
 			p.disc(area{x, middle - high/2, 2 * edge * t, high}, kit.PlateDisc{Colour: run.Colour}, label*t)
 			x += edge * t

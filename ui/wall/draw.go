@@ -26,14 +26,12 @@ var none = color.NRGBA{}
 func (p painter) climb(c Climb, f fit, turn int, notice string) {
 	p.head(c.Now, c.Next, f.band, f.margin, f.size.Width)
 	p.strip(c, area{f.margin, f.margin + clockHeight*f.band.clock, f.size.Width - 2*f.margin, f.band.strip})
-	gap := columnsGap * f.text
-	wide := (f.size.Width - 2*f.margin - float32(f.columns-1)*gap) / float32(f.columns)
+	loose := f.loose(f.pages[turn])
 	for i, column := range f.pages[turn] {
-		x, y := f.margin+float32(i)*(wide+gap), f.margin+f.band.height
+		x, y := f.margin+float32(i)*(f.wide()+columnsGap*f.text), f.margin+f.band.height
 		for _, part := range column {
-			s := c.Stations[part.station]
-			high := float32(part.to-part.from) * f.row
-			p.station(area{x, y, wide, high}, c.Badges[part.station], s.Rows[part.from:part.to], f)
+			high := loose * f.high(part) * f.text
+			p.station(area{x, y, f.wide(), high}, c, part, f.aligned(column, part), f)
 			y += high + groupGap*f.text
 		}
 	}
@@ -65,19 +63,29 @@ func (p painter) foot(text string, size fyne.Size, small, margin float32) {
 
 // head draws what runs and what comes next, beside the clock.
 func (p painter) head(now, next Line, b band, margin, width float32) {
-	x, y := margin+b.wide+0.6*b.now, margin+(clockHeight*b.clock-lead*(b.now+b.next))/2
-	room := width - margin - x
+	x, y, high := margin+b.wide+0.6*b.now, margin, clockHeight*b.clock
+	after := area{x + b.now, y, width - margin - x - b.now, high}
+	line := after
+	if b.slim {
+		after.x, after.w = after.x+b.words+lineGap*b.now, after.w-b.words-lineGap*b.now
+	} else {
+		y += (high - lead*(b.now+b.next)) / 2
+		line.y, line.h = y, lead*b.now
+		after.y, after.h = y+lead*b.now, lead*b.next
+	}
 	if now.Text != "" {
 		side := 0.7 * b.now
-		p.mark(area{x, y + (lead*b.now-side)/2, side, side}, now.Zone.Shape(), now.Zone.Meaning())
-		p.line(area{x + b.now, y, room - b.now, lead * b.now}, now.Text, style{size: b.now, bold: true, ink: p.pal[look.Text]})
+		p.mark(area{x, line.y + (line.h-side)/2, side, side}, now.Zone.Shape(), now.Zone.Meaning())
+		p.line(line, now.Text, style{size: b.now, bold: true, ink: p.pal[look.Text]})
 	} else {
-		p.line(area{x + b.now, y, room - b.now, lead * b.now}, "Climb is over", style{size: b.now, bold: true, ink: p.pal[look.Muted]})
+		p.line(line, isOver, style{size: b.now, bold: true, ink: p.pal[look.Muted]})
 	}
 	if next.Text != "" {
-		p.line(area{x + b.now, y + lead*b.now, room - b.now, lead * b.next}, "› "+next.Text, style{size: b.next, ink: p.pal[look.Muted]})
+		p.line(after, soon+next.Text, style{size: b.next, ink: p.pal[look.Muted]})
 	}
 }
+
+const isOver = "Climb is over"
 
 // strip draws the whole climb: every rung as wide as it is long, as thick as its
 // zone is heavy.
@@ -93,50 +101,53 @@ func (p painter) strip(c Climb, a area) {
 	}
 }
 
-// station draws a card with the rows of a station.
-func (p painter) station(a area, label string, rows []Row, f fit) {
+// station draws a card with the rows of a station, or a part of them.
+func (p painter) station(a area, c Climb, at part, w rowSize, f fit) {
 	p.box(a, p.pal[look.Surface], none, 0, 0.25*f.text)
-	badge := (f.widths.badge + badgePads) * f.text
+	badge := (f.badge + badgePads) * f.text
 	p.box(area{a.x, a.y, badge, a.h}, p.pal[look.Raised], none, 0, 0.25*f.text)
-	p.line(area{a.x, a.y, badge, min(a.h, f.row)}, label, style{size: f.text, bold: true, ink: p.pal[look.Accent], align: fyne.TextAlignCenter})
 	pad := (rowPads - badgePads) / 2 * f.text
-	for i, r := range rows {
-		at := area{a.x + badge + pad, a.y + float32(i)*f.row, a.w - badge - 2*pad, f.row}
-		if i > 0 {
-			p.box(area{at.x, at.y, at.w, max(1, 0.02*f.text)}, p.pal[look.Line], none, 0, 0)
+	y, unit := a.y, a.h/f.high(at)
+	p.line(area{a.x, a.y, badge, unit * min(f.rowHigh(at.station, at.from), rowShare)}, c.Badges[at.station], style{size: f.text, bold: true, ink: p.pal[look.Accent], align: fyne.TextAlignCenter})
+	for n := at.from; n < at.to; n++ {
+		row := area{a.x + badge + pad, y, a.w - badge - 2*pad, unit * f.rowHigh(at.station, n)}
+		if n > at.from {
+			p.box(area{row.x, row.y, row.w, max(1, 0.02*f.text)}, p.pal[look.Line], none, 0, 0)
 		}
-		if f.two {
-			p.rowOfTwo(at, r, f)
+		if r := c.Stations[at.station].Rows[n]; f.two[at.station][n] {
+			p.rowOfTwo(row, r, f.rows[at.station][n], f)
 		} else {
-			p.rowOfOne(at, r, f)
+			p.rowOfOne(row, r, w, f)
 		}
+		y += row.h
 	}
 }
 
 // rowOfOne draws a lifter in a line: name, load, plates, next load. What width is
 // left goes between them.
-func (p painter) rowOfOne(a area, r Row, f fit) {
-	t, w := f.text, f.widths
-	spare := max(0, a.w-(w.name+w.now+w.discs+w.next+3*columnGap)*t) / 3
+func (p painter) rowOfOne(a area, r Row, w rowSize, f fit) {
+	t, discs := f.text, w.plates(f.label)
+	spare := max(0, a.w-w.oneLine(f.label)*t) / 3
 	x := a.x
 	p.name(area{x, a.y, w.name*t + spare, a.h}, r, t)
 	x += (w.name+columnGap)*t + spare
 	p.now(area{x, a.y, w.now * t, a.h}, r, t)
 	x += (w.now+columnGap)*t + spare
-	p.discs(area{x, a.y, w.discs * t, a.h}, r, f)
-	x += (w.discs + columnGap) * t
+	p.discs(area{x, a.y, discs * t, a.h}, r, f)
+	x += (discs + columnGap) * t
 	p.next(area{x, a.y, a.x + a.w - x, a.h}, r, t)
 }
 
 // rowOfTwo draws a lifter in two lines: name and load, plates and next load.
-func (p painter) rowOfTwo(a area, r Row, f fit) {
-	t, w := f.text, f.widths
-	top := area{a.x, a.y + 0.02*t, a.w, 1.32 * t}
-	low := area{a.x, a.y + 1.32*t, a.w, 1.38 * t}
+func (p painter) rowOfTwo(a area, r Row, w rowSize, f fit) {
+	t, discs := f.text, w.plates(f.label)
+	half := a.h * rowShare / twoShare * 0.9
+	top := area{a.x, a.y + 0.02*t, a.w, half}
+	low := area{a.x, a.y + half, a.w, a.h - half}
 	p.name(area{top.x, top.y, top.w - w.now*t, top.h}, r, t)
 	p.now(area{top.x + top.w - w.now*t, top.y, w.now * t, top.h}, r, t)
-	p.discs(area{low.x, low.y, w.discs * t, low.h}, r, f)
-	p.next(area{low.x + w.discs*t, low.y, low.w - w.discs*t, low.h}, r, t)
+	p.discs(area{low.x, low.y, discs * t, low.h}, r, f)
+	p.next(area{low.x + discs*t, low.y, low.w - discs*t, low.h}, r, t)
 }
 
 func (p painter) name(a area, r Row, t float32) {

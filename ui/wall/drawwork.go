@@ -3,6 +3,8 @@ package wall
 import (
 	"fmt"
 
+	"time"
+
 	"fyne.io/fyne/v2"
 
 	"windlass/ui/look"
@@ -22,6 +24,7 @@ type workFit struct {
 	two     bool    // the loads stand under their movement
 	columns int
 	pages   [][]int // of panels
+	stands  []time.Duration
 	high    []float32
 }
 
@@ -38,6 +41,7 @@ func fitWork(w Work, s Screen, size fyne.Size) workFit {
 	for arc := MostArc; arc >= 3; arc-- {
 		for _, two := range []bool{false, true} {
 			f := w.at(s, size, arc, two)
+			f.stands = standing(w.lines(f.pages), longestWait)
 			if f.pages != nil && (best.pages == nil || arc >= LeastArc && len(f.pages) < len(best.pages)) {
 				best = f
 			}
@@ -63,7 +67,8 @@ func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
 			}
 		}
 	}
-	wide, ok := f.band.fit(f.text, words, size, f.margin)
+	ok, wide := false, size.Width-2*f.margin
+	f.band, ok = newBand(f.text, words, words, size, f.margin, false)
 	row := f.rowWidth()
 	rows := size.Height - f.band.height - footShare*f.small - 2*f.margin
 	f.columns = int((wide + columnsGap*f.text) / (row + columnsGap*f.text))
@@ -72,6 +77,17 @@ func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
 	}
 	f.columns = min(f.columns, max(1, len(w.Panels)))
 	return f.paged(w, rows)
+}
+
+// lines is how many lines the panels of each page have.
+func (w Work) lines(pages [][]int) []int {
+	lines := make([]int, len(pages))
+	for i, page := range pages {
+		for _, panel := range page {
+			lines[i] += len(w.Panels[panel].Items) + 2
+		}
+	}
+	return lines
 }
 
 // rowWidth is the least width of a panel.
@@ -84,9 +100,6 @@ func (f workFit) rowWidth() float32 {
 }
 
 const longestRound = "round 88 of 88"
-
-// share is the width of a text in shares of its size.
-func share(text string, bold bool) float32 { return widthOf(text, 100, bold) / 100 }
 
 // paged puts as many panels on a page as there are columns; without pages a panel
 // is too high.

@@ -1,65 +1,69 @@
 package wall
 
 import (
+	"math"
 	"slices"
-	"strconv"
-	"strings"
+	"time"
 
 	"fyne.io/fyne/v2"
 )
 
-// fit is how a climb is laid out: how large its letters are and which stations
-// stand on which page.
+// fit is how a climb is laid out: how large its letters are, and which stations
+// stand on which page for how long.
 type fit struct {
 	size    fyne.Size
 	arc     float64 // that the lines to be read span at the farthest reader
 	text    float32 // their size in units
 	small   float32 // of the one line of small text
-	two     bool    // a row has two lines
+	label   float32 // of the masses on the discs, in shares of the text size
 	margin  float32
 	band    band
-	widths  widths
-	row     float32 // height of a row
-	columns int
+	rows    [][]rowSize
+	badge   float32  // width of the widest, in shares of the text size
+	two     [][]bool // the row has two lines
+	perPage int      // columns
 	pages   []page
+	stands  []time.Duration // of the pages
 }
 
-// page is what is shown at once: columns of parts of stations.
-type page [][]part
-
-// part is some rows of a station.
-type part struct{ station, from, to int }
-
-// widths are those of the columns of a row, in shares of the text size.
-type widths struct{ badge, name, now, discs, next float32 }
+// page is what is shown at once.
+type page []column
 
 // Sizes of a row, in shares of the text size.
 const (
-	rowShare   = 1.52 // of one line
-	twoShare   = 2.72 // of two
+	rowShare   = 1.44 // of one line
+	twoShare   = 2.66 // of two
 	groupGap   = 0.22 // between stations
 	columnGap  = 0.4  // between the columns of a row
 	badgePads  = 0.7  // around the name of a station
 	rowPads    = 1.5  // those and the ones around the row
-	columnsGap = 0.7  // between columns of rows
+	columnsGap = 0.5  // between columns of stations
 	nowShare   = 1.2  // size of the load to be lifted
 	smallShare = 0.55
 	footShare  = 1.75 // height of the line of small text with a gap, in its own size
 )
 
-// fitClimb finds the fewest pages that show every lifter in letters of at least
-// the least angle, and of these the largest letters. On a screen too small for
-// one lifter the letters get smaller than that.
-func fitClimb(m measured, s Screen, size fyne.Size) fit {
+// mostColumns is how many stations stand side by side at most.
+const mostColumns = 3
+
+// fitClimb chooses how a climb is shown. What matters, from first to last:
+//
+//   - nobody waits for their page longer than wait, or as little longer as can be;
+//   - everything stands on one page, which nobody waits for at all;
+//   - a station stands on one page, so that those who share a bar see each other;
+//   - letters span the 20 minutes of arc that ISO 9241 prefers, or as little under
+//     that as can be, and never under its 16;
+//   - few pages; large letters.
+//
+// On a screen that has no room for one lifter in letters of 16 minutes they get as
+// much smaller as they must.
+func fitClimb(m measured, s Screen, size fyne.Size, wait time.Duration) fit {
 	s = s.believed()
 	var best fit
 	for arc := MostArc; arc >= 3; arc-- {
-		for _, two := range []bool{false, true} {
-			f := m.at(s, size, arc, two)
-			if f.pages == nil {
-				continue
-			}
-			if best.pages == nil || arc >= LeastArc && len(f.pages) < len(best.pages) {
+		for _, f := range m.at(s, size, arc) {
+			f.stands = standing(f.lengths(), wait)
+			if best.pages == nil || f.better(best, wait) {
 				best = f
 			}
 		}
@@ -70,190 +74,254 @@ func fitClimb(m measured, s Screen, size fyne.Size) fit {
 	return best
 }
 
-// measured is what the layout of a climb depends on, apart from the screen.
-type measured struct {
-	stations []int // how many rows each has
-	widths   widths
-	words    float32 // widest line of the band, in shares of the text size
+// lateStep is how many seconds of waiting count as one: less is not worth smaller
+// letters or a station torn apart.
+const lateStep = 2
+
+// better compares two fits by the order of [fitClimb].
+func (f fit) better(than fit, wait time.Duration) bool {
+	late := func(f fit) float64 { return math.Ceil(max(0, (f.round()-wait).Seconds()) / lateStep) }
+	blur := func(f fit) float64 { return max(0, ReadArc-f.arc) }
+	for _, by := range [][2]float64{
+		{late(f), late(than)},
+		{float64(min(2, len(f.pages))), float64(min(2, len(than.pages)))},
+		{float64(f.torn()), float64(than.torn())},
+		{blur(f), blur(than)},
+		{float64(len(f.pages)), float64(len(than.pages))},
+		{-f.arc, -than.arc},
+	} {
+		if by[0] != by[1] {
+			return by[0] < by[1]
+		}
+	}
+	return false
 }
 
-// at lays out for letters of an angle; without pages it does not fit.
-func (m measured) at(s Screen, size fyne.Size, arc float64, two bool) fit {
-	f := fit{size: size, arc: arc, text: s.textSize(arc, size.Height), two: two, widths: m.widths}
+// at lays out for letters of an angle in every way that has room.
+func (m measured) at(s Screen, size fyne.Size, arc float64) []fit {
+	f := fit{size: size, arc: arc, text: s.textSize(arc, size.Height), rows: m.stations, badge: m.badge}
 	f.margin = max(0.25*f.text, 0.014*size.Height)
 	f.small = max(smallShare*f.text, 0.016*size.Height)
-	f.row = rowShare * f.text
-	if two {
-		f.row = twoShare * f.text
+	f.label = min(1, max(labelShare, float32(LeastArc/arc)))
+	var all []fit
+	for _, slim := range []bool{false, true} {
+		ok := false
+		if f.band, ok = newBand(f.text, m.now, m.next, size, f.margin, slim); !ok {
+			continue
+		}
+		for f.perPage = 1; f.perPage <= mostColumns && f.setLines(); f.perPage++ {
+			all = append(all, f.packed()...)
+		}
 	}
-	wide, ok := f.band.fit(f.text, m.words, size, f.margin)
-	rows := size.Height - f.band.height - footShare*f.small - 2*f.margin
-	if !ok || rows < f.row {
-		return f
-	}
-	gap := columnsGap * f.text
-	if f.columns = int((wide + gap) / (f.rowWidth() + gap)); f.columns == 0 {
-		return f
-	}
-	f.pages = paged(m.stations, rows, f.row, groupGap*f.text, f.columns)
-	f.columns = 1
-	for _, p := range f.pages {
-		f.columns = max(f.columns, len(p))
-	}
-	return f
+	return all
 }
 
-// rowWidth is the least width of a row.
-func (f fit) rowWidth() float32 {
-	w := f.widths
-	if f.two {
-		return (w.badge + rowPads + max(w.name+columnGap+w.now, w.discs+columnGap+w.next)) * f.text
+// packed puts the stations on pages, whole ones and as they come.
+func (f fit) packed() []fit {
+	var all []fit
+	for _, whole := range []bool{true, false} {
+		columns := f.stack().fill(f.height()/f.text, f.perPage, whole)
+		if columns == nil {
+			continue
+		}
+		g := f
+		g.pages = paged(columns, f.perPage)
+		all = append(all, g)
 	}
-	return (w.badge + rowPads + w.name + w.now + w.discs + w.next + 3*columnGap) * f.text
+	return all
 }
 
-// paged fills columns with stations from the top, and pages with columns. A
-// station that is longer than what is left of a column begins the next one; one
-// that is longer than a column is split.
-func paged(stations []int, height, row, gap float32, columns int) []page {
-	pages := []page{{nil}}
-	left := height
-	turn := func() {
-		last := len(pages) - 1
-		if len(pages[last]) < columns {
-			pages[last] = append(pages[last], nil)
-		} else {
-			pages = append(pages, page{nil})
-		}
-		left = height
+// paged puts columns side by side; a climb without anybody has one empty page.
+func paged(columns []column, perPage int) []page {
+	pages := []page{}
+	for from := 0; from < len(columns); from += perPage {
+		pages = append(pages, columns[from:min(from+perPage, len(columns))])
 	}
-	most := int(height / row)
-	for station, rows := range stations {
-		for from := 0; from < rows; {
-			n := min(rows-from, most)
-			if need := float32(n) * row; need > left {
-				if left < height {
-					turn()
-				}
-			}
-			last := len(pages) - 1
-			column := len(pages[last]) - 1
-			pages[last][column] = append(pages[last][column], part{station, from, from + n})
-			from, left = from+n, left-float32(n)*row-gap
-		}
+	if len(pages) == 0 {
+		pages = []page{nil}
 	}
 	return pages
 }
 
-// measure sizes what the rows of stations and their badges say, and the widest of
-// some words that stand beside the clock.
-func measure(stations []Station, labels []string, words ...string) measured {
-	var m measured
-	w := &m.widths
-	for i, label := range labels {
-		m.stations = append(m.stations, len(stations[i].Rows))
-		w.badge = max(w.badge, share(label, true))
-		for _, r := range stations[i].Rows {
-			w.name = max(w.name, min(share(r.Name, true), longestName)+hair)
-			w.now = max(w.now, nowWidth(r.Now))
-			w.discs = max(w.discs, discsWidth(r))
-			w.next = max(w.next, nextWidth(r))
+// wide is the width of a column of stations.
+func (f fit) wide() float32 {
+	return (f.size.Width - 2*f.margin - float32(f.perPage-1)*columnsGap*f.text) / float32(f.perPage)
+}
+
+// room is what a column leaves for a row, in shares of the text size.
+func (f fit) room() float32 { return f.wide()/f.text - f.badge - rowPads }
+
+// setLines decides which rows get two lines; it reports whether all have room.
+// Side by side all rows are alike: narrow ones of both kinds are hard to follow.
+func (f *fit) setLines() bool {
+	f.two = make([][]bool, len(f.rows))
+	some := false
+	for i, rows := range f.rows {
+		two, ok := linesOf(rows, f.room(), f.label)
+		if !ok {
+			return false
+		}
+		f.two[i], some = two, some || slices.Contains(two, true)
+	}
+	for i := range f.two {
+		if some && f.perPage > 1 {
+			f.two[i] = slices.Repeat([]bool{true}, len(f.two[i]))
 		}
 	}
-	for _, text := range words {
-		m.words = max(m.words, share(text, true))
-	}
-	return m
+	return true
 }
 
-// longestName is the width, in shares of the text size, from which a name is cut.
-const longestName = 7
-
-// wider takes the greater widths of two measures of the same stations: while a
-// rung runs, letters may have to shrink, but a call that is made moves nothing.
-func (m measured) wider(than measured) measured {
-	if !slices.Equal(m.stations, than.stations) {
-		return m
-	}
-	a, b := &m.widths, than.widths
-	a.badge, a.name, a.now = max(a.badge, b.badge), max(a.name, b.name), max(a.now, b.now)
-	a.discs, a.next = max(a.discs, b.discs), max(a.next, b.next)
-	m.words = max(m.words, than.words)
-	return m
-}
-
-// nowWidth is the width of the load to be lifted: large, before it the lighter
-// number while a call is open, after it the reps.
-func nowWidth(l Load) float32 {
-	return share(l.Text, true)*nowShare + share(before(l), true) + share(after(l), true) + 2*hair
-}
-
-// hair is what a text may come out wider than its size makes believe.
-const hair = 0.04
-
-// before is what stands before the load to be lifted.
-func before(l Load) string {
-	if l.Or == "" {
-		return ""
-	}
-	return l.Or + " / "
-}
-
-// after is what stands after the load to be lifted.
-func after(l Load) string {
-	if l.Or != "" || l.Reps == "" {
-		return ""
-	}
-	return " " + l.Reps
-}
-
-// nextWidth is the width of the load after this one, or of what stands there for a
-// record.
-func nextWidth(r Row) float32 {
-	if r.Record {
-		return share(recordText, true) + 1.1
-	}
-	return share(nextText(r.Next), false) + hair
-}
-
-const recordText = "record"
-
-func nextText(l Load) string {
-	if l.Text == "" {
-		return ""
-	}
-	return "› " + l.String()
-}
-
-// badges are what tells stations apart: the number in their names where all have
-// one of their own, otherwise their names while lifters look for their places, and
-// after that their numbers in the gym's list.
-func badges(stations []Station, byName bool) []string {
-	numbered, places, names := make([]string, len(stations)), make([]string, len(stations)), make([]string, len(stations))
-	apart := map[string]bool{}
-	for i, s := range stations {
-		numbered[i], places[i], names[i] = numberOf(s.Name), strconv.Itoa(s.Number), s.Name
-		if s.Number == 0 {
-			numbered[i], places[i] = s.Name, s.Name
-		}
-		if numbered[i] != "" {
-			apart[numbered[i]] = true
+// linesOf sets the rows of a station under each other, as many in one line as the
+// room allows: the longest get two.
+func linesOf(rows []rowSize, room, label float32) (two []bool, ok bool) {
+	two = make([]bool, len(rows))
+	for _, r := range rows {
+		if r.twoLines(label) > room {
+			return nil, false
 		}
 	}
-	switch {
-	case len(apart) == len(stations):
-		return numbered
-	case byName:
-		return names
+	for slices.Contains(two, false) && widest(rows, two).oneLine(label) > room {
+		two[longest(rows, two, label)] = true
 	}
-	return places
+	return two, true
 }
 
-// numberOf is the number at the end of a station's name, or nothing.
-func numberOf(name string) string {
-	number := name[strings.LastIndex(name, " ")+1:]
-	if strings.Trim(number, "0123456789") != "" {
-		return ""
+// longest is the one-line row that needs the most room.
+func longest(rows []rowSize, two []bool, label float32) int {
+	at, most := 0, float32(-1)
+	for i, r := range rows {
+		if wide := r.oneLine(label); !two[i] && wide > most {
+			at, most = i, wide
+		}
 	}
-	return number
+	return at
+}
+
+// widest is the room for the columns of those rows that have one line.
+func widest(rows []rowSize, two []bool) rowSize {
+	var w rowSize
+	for i, r := range rows {
+		if !two[i] {
+			w = w.wider(r)
+		}
+	}
+	return w
+}
+
+// stack is the heights of the rows, in shares of the text size.
+func (f fit) stack() stack {
+	heights := make([][]float32, len(f.two))
+	for i, rows := range f.two {
+		for n := range rows {
+			heights[i] = append(heights[i], f.rowHigh(i, n))
+		}
+	}
+	return newStack(heights, groupGap)
+}
+
+func (f fit) rowHigh(station, row int) float32 {
+	if f.two[station][row] {
+		return twoShare
+	}
+	return rowShare
+}
+
+// high is the height of a part, in shares of the text size.
+func (f fit) high(p part) (high float32) {
+	for row := p.from; row < p.to; row++ {
+		high += f.rowHigh(p.station, row)
+	}
+	return high
+}
+
+// height is that of a page's stations.
+func (f fit) height() float32 {
+	return f.size.Height - f.band.height - footShare*f.small - 2*f.margin
+}
+
+// mostLoose is how much higher than they must be rows are at most.
+const mostLoose = 1.3
+
+// loose is how much higher the rows of a page may be: what its fullest column
+// leaves is better between the rows than under them.
+func (f fit) loose(p page) float32 {
+	loose := float32(mostLoose)
+	for _, c := range p {
+		rows := float32(0)
+		for _, part := range c {
+			rows += f.high(part)
+		}
+		if rows > 0 {
+			gaps := float32(len(c)-1) * groupGap
+			loose = min(loose, (f.height()/f.text-gaps)/rows)
+		}
+	}
+	return max(1, loose)
+}
+
+// aligned is the room for the columns of the one-line rows of a part: those of all
+// that stand under each other, where there is room, or those of its station.
+func (f fit) aligned(c column, p part) rowSize {
+	var all rowSize
+	for _, other := range c {
+		all = all.wider(widest(f.rows[other.station], f.two[other.station]))
+	}
+	if all.oneLine(f.label) <= f.room() {
+		return all
+	}
+	return widest(f.rows[p.station], f.two[p.station])
+}
+
+// torn is how many stations stand on more than one page.
+func (f fit) torn() int {
+	pages := map[int]int{}
+	for _, p := range f.pages {
+		here := map[int]bool{}
+		for _, c := range p {
+			for _, part := range c {
+				here[part.station] = true
+			}
+		}
+		for station := range here {
+			pages[station]++
+		}
+	}
+	torn := 0
+	for _, n := range pages {
+		if n > 1 {
+			torn++
+		}
+	}
+	return torn
+}
+
+// lengths is how many rows each page has.
+func (f fit) lengths() []int {
+	lengths := make([]int, len(f.pages))
+	for i, p := range f.pages {
+		for _, c := range p {
+			for _, part := range c {
+				lengths[i] += part.to - part.from
+			}
+		}
+	}
+	return lengths
+}
+
+// round is how long all pages stand, one after the other: the longest that a lifter
+// waits for theirs. A single page is always there.
+func (f fit) round() time.Duration { return roundTime(f.stands) }
+
+// pageOf is the page on which a lifter stands first.
+func (f fit) pageOf(station, row int) int {
+	for i, p := range f.pages {
+		for _, c := range p {
+			for _, part := range c {
+				if part.station == station && row >= part.from && row < part.to {
+					return i
+				}
+			}
+		}
+	}
+	return 0
 }

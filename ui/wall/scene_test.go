@@ -11,6 +11,7 @@ import (
 
 	"windlass/internal/clock"
 	"windlass/internal/day"
+	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/ui/look"
@@ -222,7 +223,7 @@ func TestPrivacy(t *testing.T) {
 	var said []string
 	for range len(v.fit.pages) {
 		said = append(said, uitest.Read(w)...)
-		h.now = h.now.Add(Turn)
+		h.now = h.now.Add(v.stands(v.drawn.scene)[v.drawn.turn])
 		v.Tick(h.now)
 	}
 	all := strings.Join(said, "\n")
@@ -287,7 +288,7 @@ func (h *hall) everyPanelReads(v *View, w *uitest.Window) {
 			}
 		}
 		assert.LessOrEqual(h.t, small, 1)
-		h.now = h.now.Add(Turn)
+		h.now = h.now.Add(v.stands(v.drawn.scene)[v.drawn.turn])
 		v.Tick(h.now)
 	}
 }
@@ -303,7 +304,7 @@ func TestNothingIsDrawnTwice(t *testing.T) {
 	var most int
 	for round := range 3 {
 		for range v.fit.pages {
-			h.now = h.now.Add(Turn)
+			h.now = h.now.Add(v.stands(v.drawn.scene)[v.drawn.turn])
 			v.drawn.scene.Climb.Present = -2 // draw anew
 			v.Tick(h.now)
 		}
@@ -339,6 +340,18 @@ func TestLook(t *testing.T) {
 	h := newHall(t)
 	h.lifters(6)
 	h.until(13 * time.Minute)
-	_, w := h.show(look.Dark(), fyne.NewSize(640, 360), inch65)
+	_, w := h.show(look.Dark(), fyne.NewSize(512, 288), inch65)
 	uitest.Golden(t, w, "climb-dark")
+}
+
+// Two of one name are told apart by an initial; whoever chose what to be called is
+// left alone.
+func TestNamesAreToldApart(t *testing.T) {
+	lifter := func(id gym.ID, name, wall string) desk.BoardLifter {
+		return desk.BoardLifter{Lifter: gym.Lifter{Athlete: id}, Name: name, Wall: wall}
+	}
+	assert.Equal(t, map[gym.ID]string{"1": "Ada L", "2": "Ada Ö", "3": "Bo", "4": "Ada", "5": "", "6": "AL", "7": "Ada"}, namesOf([]desk.BoardLifter{
+		lifter("1", "Ada Lund", "Ada"), lifter("2", "Ada van der Öst", "Ada"), lifter("3", "Bo Ito", "Bo"),
+		lifter("4", "Adelheid Berg", "Ada"), lifter("5", "Ada Quist", ""), lifter("6", "Ada Lehto", "AL"), lifter("7", "Ada", "Ada"),
+	}))
 }

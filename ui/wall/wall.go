@@ -12,6 +12,7 @@ package wall
 import (
 	"image/color"
 	"reflect"
+	"slices"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -22,9 +23,6 @@ import (
 	"windlass/ui/look"
 )
 
-// Turn is how long a page stands.
-const Turn = 8 * time.Second
-
 // View is the picture of the wall. It belongs to Fyne's thread.
 type View struct {
 	state  State
@@ -32,6 +30,7 @@ type View struct {
 	notice string
 	now    time.Time
 	size   fyne.Size
+	first  time.Time // when the first page of the present round came
 
 	measured measured
 	fit      fit
@@ -103,11 +102,7 @@ func (v *View) Tick(now time.Time) {
 	if !reflect.DeepEqual(scene, v.drawn.scene) || v.size != v.drawn.size {
 		v.lay(scene)
 	}
-	turn := 0
-	if n := v.turns(scene); n > 1 {
-		turn = int(now.Unix()/int64(Turn/time.Second)) % n
-	}
-	d := drawn{scene, turn, v.notice, v.size, look.Current()}
+	d := drawn{scene, turnAt(v.stands(scene), now.Sub(v.first)), v.notice, v.size, look.Current()}
 	if same := reflect.DeepEqual(d, v.drawn); same && face == v.shown {
 		return
 	} else if !same {
@@ -138,29 +133,47 @@ func (v *View) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 func (v *View) lay(scene Scene) {
 	switch {
 	case scene.Climb != nil:
-		m := measure(scene.Climb.Stations, scene.Climb.Badges, v.state.words()...)
+		m := measure(*scene.Climb, v.state.words())
 		if was := v.drawn.scene.Climb; was != nil && was.Present == scene.Climb.Present {
 			m = m.wider(v.measured)
 		}
 		v.measured = m
-		v.fit = fitClimb(m, v.screen(), v.size)
+		v.relay(fitClimb(m, v.screen(), v.size, waitIn(scene.Climb.Lasts)))
 	case scene.Work != nil:
 		v.workFit = fitWork(*scene.Work, v.screen(), v.size)
 	}
+}
+
+// relay takes a new layout. Where its pages are others, the round goes on with the
+// page of whoever stood first on the one that was shown: nobody's turn is skipped
+// when a rung ends.
+func (v *View) relay(f fit) {
+	was := v.fit
+	v.fit = f
+	if reflect.DeepEqual(was.pages, f.pages) && slices.Equal(was.stands, f.stands) {
+		return
+	}
+	page := 0
+	if turn := v.drawn.turn; turn < len(was.pages) && len(was.pages[turn]) > 0 {
+		head := was.pages[turn][0][0]
+		page = f.pageOf(head.station, head.from)
+	}
+	v.first = v.now.Add(-sum(f.stands[:page]))
 }
 
 func (v *View) screen() Screen {
 	return Screen{Height: v.height, Viewer: v.state.Book.Settings.Viewer}
 }
 
-func (v *View) turns(s Scene) int {
+// stands is how long each page of a scene stands.
+func (v *View) stands(s Scene) []time.Duration {
 	switch {
 	case s.Climb != nil:
-		return len(v.fit.pages)
+		return v.fit.stands
 	case s.Work != nil:
-		return len(v.workFit.pages)
+		return v.workFit.stands
 	}
-	return 1
+	return nil
 }
 
 func (v *View) paint() {
@@ -206,7 +219,7 @@ var tones = map[Tone]look.Meaning{Waiting: look.Muted, Going: look.Text, Soon: l
 
 // words are the lines that stand beside the clock in the course of a climb.
 func (s State) words() []string {
-	words := []string{"Climb is over"}
+	words := []string{isOver}
 	for rung := range s.Board.Class.Climb.Rungs {
 		words = append(words, lineOf(s.Board.Class, rung).Text)
 	}
