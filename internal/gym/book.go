@@ -34,19 +34,11 @@ type Change interface{ apply(*Book) }
 // leaves as it is: a drop or a void of nothing is nothing, and the first void of
 // a row stands. The store refuses such a void instead.
 func (b *Book) Apply(changes ...Change) {
-	rows, people := newLogRows(b, changes), newPeopleRows(b, changes)
+	b.makeRoom(changes)
+	rows := rowsOf(b)
 	for _, change := range changes {
-		if people.apply(change) {
-			continue
-		}
-		switch c := change.(type) {
-		case VoidResult:
-			rows.voidResult(c)
-		case VoidBout:
-			rows.voidBout(c)
-		default:
-			c.apply(b)
-			rows.note(c)
+		if !rows.apply(change) {
+			change.apply(b)
 		}
 	}
 }
@@ -112,10 +104,10 @@ func (c PutDrill) apply(b *Book)        { put(&b.Drills, c.Drill, drillKey) }
 func (c DropDrill) apply(b *Book)       { drop(&b.Drills, c.Key, drillKey) }
 func (c PutTrack) apply(b *Book)        { put(&b.Tracks, c.Track, trackKey) }
 func (c DropTrack) apply(b *Book)       { drop(&b.Tracks, c.ID, trackKey) }
-func (c PutAthlete) apply(b *Book)      { put(&b.Athletes, c.Athlete, athleteKey) }
-func (c DropAthlete) apply(b *Book)     { drop(&b.Athletes, c.ID, athleteKey) }
-func (c PutMove) apply(b *Book)         { put(&b.Moves, c.Move, moveKey) }
-func (c DropMove) apply(b *Book)        { drop(&b.Moves, c.ID, moveKey) }
+func (c PutAthlete) apply(b *Book)      { rowsOf(b).apply(c) }
+func (c DropAthlete) apply(b *Book)     { rowsOf(b).apply(c) }
+func (c PutMove) apply(b *Book)         { rowsOf(b).apply(c) }
+func (c DropMove) apply(b *Book)        { rowsOf(b).apply(c) }
 func (c PutRestriction) apply(b *Book)  { put(&b.Restrictions, c.Restriction, restrictionKey) }
 func (c DropRestriction) apply(b *Book) { drop(&b.Restrictions, c.ID, restrictionKey) }
 func (c PutClimb) apply(b *Book)        { put(&b.Climbs, c.Climb, climbKey) }
@@ -129,12 +121,12 @@ func (c DropCycle) apply(b *Book)       { drop(&b.Cycles, c.ID, cycleKey) }
 func (c PutClass) apply(b *Book)        { put(&b.Classes, c.Class, classKey) }
 func (c DropClass) apply(b *Book)       { drop(&b.Classes, c.ID, classKey) }
 
-func (c AddResult) apply(b *Book)   { b.Results = append(b.Results, c.Result) }
-func (c AddBout) apply(b *Book)     { b.Bouts = append(b.Bouts, c.Bout) }
+func (c AddResult) apply(b *Book)   { rowsOf(b).apply(c) }
+func (c AddBout) apply(b *Book)     { rowsOf(b).apply(c) }
 func (c AddOverride) apply(b *Book) { b.Overrides = append(b.Overrides, c.Override) }
 
-func (c VoidResult) apply(b *Book) { (&logRows{book: b}).voidResult(c) }
-func (c VoidBout) apply(b *Book)   { (&logRows{book: b}).voidBout(c) }
+func (c VoidResult) apply(b *Book) { rowsOf(b).apply(c) }
+func (c VoidBout) apply(b *Book)   { rowsOf(b).apply(c) }
 
 func (c VoidOverride) apply(b *Book) {
 	if i := indexOf(b.Overrides, c.ID, overrideKey); i >= 0 && b.Overrides[i].Void == nil {

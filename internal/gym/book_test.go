@@ -326,6 +326,14 @@ func TestALongListOfPeopleIsTheSameAsOneByOne(t *testing.T) {
 		}
 		assert.Equal(t, single.Athletes, whole.Athletes)
 		assert.Equal(t, single.Moves, whole.Moves)
+
+		var onces []gym.Change
+		for _, c := range slices.Backward(changes) {
+			once, _ := whole.Inverse([]gym.Change{c}, nil, gym.Void{})
+			onces = append(onces, once...)
+		}
+		back, _ := whole.Inverse(changes, nil, gym.Void{})
+		assert.Equal(t, onces, back)
 	})
 }
 

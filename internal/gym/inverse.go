@@ -10,9 +10,10 @@ import "slices"
 // it once these are made.
 func (b *Book) Inverse(changes []Change, newID func() ID, undone Void) (inverse []Change, renamed map[ID]ID) {
 	renamed = map[ID]ID{}
-	rows := newLogRows(b, changes)
-	for i := len(changes) - 1; i >= 0; i-- {
-		if back := b.inverse(changes[i], rows, newID, undone, renamed); back != nil {
+	rows := rowsOf(b)
+	inverse = make([]Change, 0, len(changes))
+	for _, change := range slices.Backward(changes) {
+		if back := b.inverse(change, rows, newID, undone, renamed); back != nil {
 			inverse = append(inverse, back)
 		}
 	}
@@ -51,7 +52,7 @@ func rename(change Change, renamed map[ID]ID) Change {
 	return change
 }
 
-func (b *Book) inverse(change Change, rows *logRows, newID func() ID, undone Void, renamed map[ID]ID) Change {
+func (b *Book) inverse(change Change, rows *rows, newID func() ID, undone Void, renamed map[ID]ID) Change {
 	switch c := change.(type) {
 	case AddResult:
 		return VoidResult{c.Result.ID, undone}
@@ -60,7 +61,7 @@ func (b *Book) inverse(change Change, rows *logRows, newID func() ID, undone Voi
 	case AddOverride:
 		return VoidOverride{c.Override.ID, undone}
 	case VoidResult:
-		if r := rows.result(c.ID); r != nil && r.Void == nil {
+		if r := rows.results.row(c.ID); r != nil && r.Void == nil {
 			again := *r
 			again.ID = newID()
 			renamed[r.ID] = again.ID
@@ -68,7 +69,7 @@ func (b *Book) inverse(change Change, rows *logRows, newID func() ID, undone Voi
 		}
 		return nil // it voids nothing: see [Book.Apply]
 	case VoidBout:
-		if r := rows.bout(c.ID); r != nil && r.Void == nil {
+		if r := rows.bouts.row(c.ID); r != nil && r.Void == nil {
 			again := *r
 			again.ID = newID()
 			renamed[r.ID] = again.ID
@@ -83,7 +84,39 @@ func (b *Book) inverse(change Change, rows *logRows, newID func() ID, undone Voi
 		}
 		return nil
 	}
+	if back := rows.inverse(change); back != nil {
+		return back
+	}
 	return b.inversePut(change)
+}
+
+// inverse is that of a change to athletes or moves, and nil of another.
+func (r *rows) inverse(change Change) Change {
+	switch c := change.(type) {
+	case PutAthlete:
+		return r.athleteBack(c.Athlete.ID)
+	case DropAthlete:
+		return r.athleteBack(c.ID)
+	case PutMove:
+		return r.moveBack(c.Move.ID)
+	case DropMove:
+		return r.moveBack(c.ID)
+	}
+	return nil
+}
+
+func (r *rows) athleteBack(id ID) Change {
+	if a := r.athletes.row(id); a != nil {
+		return PutAthlete{*a}
+	}
+	return DropAthlete{id}
+}
+
+func (r *rows) moveBack(id ID) Change {
+	if m := r.moves.row(id); m != nil {
+		return PutMove{*m}
+	}
+	return DropMove{id}
 }
 
 func (b *Book) inversePut(change Change) Change {
@@ -118,14 +151,6 @@ func (b *Book) inverseRow(change Change) Change {
 		return back(b.Tracks, c.Track.ID, trackKey, func(v Track) Change { return PutTrack{v} }, DropTrack{c.Track.ID})
 	case DropTrack:
 		return back(b.Tracks, c.ID, trackKey, func(v Track) Change { return PutTrack{v} }, c)
-	case PutAthlete:
-		return back(b.Athletes, c.Athlete.ID, athleteKey, func(v Athlete) Change { return PutAthlete{v} }, DropAthlete{c.Athlete.ID})
-	case DropAthlete:
-		return back(b.Athletes, c.ID, athleteKey, func(v Athlete) Change { return PutAthlete{v} }, c)
-	case PutMove:
-		return back(b.Moves, c.Move.ID, moveKey, func(v TrackMove) Change { return PutMove{v} }, DropMove{c.Move.ID})
-	case DropMove:
-		return back(b.Moves, c.ID, moveKey, func(v TrackMove) Change { return PutMove{v} }, c)
 	case PutRestriction:
 		return back(b.Restrictions, c.Restriction.ID, restrictionKey, func(v Restriction) Change { return PutRestriction{v} }, DropRestriction{c.Restriction.ID})
 	case DropRestriction:
