@@ -3,7 +3,6 @@ package desk_test
 import (
 	"context"
 	"math/rand/v2"
-	"slices"
 	"testing"
 	"time"
 
@@ -214,26 +213,4 @@ func reach(t *rapid.T, book gym.Book) desk.Reach {
 		t.Fatal(err)
 	}
 	return r
-}
-
-func TestImplementsAreAddedAndTakenOut(t *testing.T) {
-	b := newBench(t)
-	kind, err := b.AddImplement(" Fat Grip Dumbbell ", mass.LB)
-	require.NoError(t, err)
-	assert.Equal(t, "fat-grip-dumbbell", kind)
-	_, err = b.AddImplement("…", mass.KG)
-	require.ErrorContains(t, err, "it has no name")
-	rows := b.Implements()
-	at := slices.IndexFunc(rows, func(i desk.OwnImplement) bool { return i.Kind == kind })
-	require.GreaterOrEqual(t, at, 0)
-	assert.Zero(t, rows[at].Movements)
-	assert.Equal(t, "not lifted", rows[at].Range())
-	one := desk.OwnImplement{Implement: gym.Implement{Unit: mass.LB, Masses: []mass.Mass{45 * mass.Pound}}}
-	assert.Equal(t, "45 lb", one.Range())
-	one.Masses = append(one.Masses, 70*mass.Pound)
-	assert.Equal(t, "2 from 45 to 70 lb", one.Range())
-	bell := slices.IndexFunc(rows, func(i desk.OwnImplement) bool { return i.Kind == "kettlebell" })
-	assert.Positive(t, rows[bell].Movements)
-	require.NoError(t, b.DropImplement(kind))
-	assert.Len(t, b.reopened().Implements(), len(rows)-1)
 }

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -10,9 +11,9 @@ import (
 )
 
 // KeepImplement keeps the masses of a kind of implement, from light to heavy,
-// each once. A kind that is new is added.
+// each once, and how many there are. A kind that is new is added.
 func (d *Desk) KeepImplement(i gym.Implement) error {
-	i.Masses = slices.Clone(i.Masses)
+	i.Masses, i.Each = slices.Clone(i.Masses), maps.Clone(i.Each)
 	slices.Sort(i.Masses)
 	i.Masses = slices.Compact(i.Masses)
 	return d.changeEquipment(func(e *gym.Equipment) error {
@@ -60,11 +61,77 @@ func (d *Desk) movementsWith(kind string) []string {
 	return names
 }
 
+// KeepMasses keeps the masses that a coach wrote for a kind, with how many there
+// are of each as [gym.Implement.WithMasses] reads them.
+func (d *Desk) KeepMasses(kind, text string) error {
+	i, err := d.implement(kind)
+	if err == nil {
+		i, err = i.WithMasses(text)
+	}
+	if err != nil {
+		return err
+	}
+	if len(i.Each) > 0 {
+		i.Total = 0 // counted by mass from now on
+	}
+	return d.KeepImplement(i)
+}
+
+// KeepTotal keeps how many there are of a kind that is not lifted, or is loaded to
+// each of its masses; an empty text is that nobody has counted.
+func (d *Desk) KeepTotal(kind, text string) error {
+	i, err := d.implement(kind)
+	if err != nil {
+		return err
+	}
+	i.Total = 0
+	if strings.TrimSpace(text) != "" {
+		if i.Total, err = ReadCount(text); err != nil {
+			return err
+		}
+		if i.Total < 1 {
+			return fmt.Errorf("keep %s: %d is no number of them; write 1 to %d, or nothing if nobody has counted", plainKind(kind), i.Total, gym.MostPieces)
+		}
+	}
+	return d.KeepImplement(i)
+}
+
+func (d *Desk) implement(kind string) (gym.Implement, error) {
+	for _, i := range d.book.Equipment.Implements {
+		if i.Kind == kind {
+			return i, nil
+		}
+	}
+	return gym.Implement{}, fmt.Errorf("keep %s: the gym has no such implement; add it first", plainKind(kind))
+}
+
+// plainKind writes a kind as a coach reads it: "slam-ball" is a slam ball.
+func plainKind(kind string) string { return strings.ReplaceAll(kind, "-", " ") }
+
 // OwnImplement is a kind of implement, and how many movements in sight are done
 // with it.
 type OwnImplement struct {
 	gym.Implement
 	Movements int
+	Bars      int // of the gym's bars that are of this kind, where nothing else was counted
+}
+
+// Counted says how many there are: "34 in all", "20 or more" where some masses were
+// not counted, "14 bars", or that nobody has counted.
+func (i OwnImplement) Counted() string {
+	sum := i.Total
+	for _, n := range i.Each {
+		sum += n
+	}
+	switch {
+	case i.Total > 0, sum > 0 && len(i.Each) == len(i.Masses):
+		return fmt.Sprintf("%d in all", sum)
+	case sum > 0:
+		return fmt.Sprintf("%d or more", sum)
+	case i.Bars > 0:
+		return count(i.Bars, "bar")
+	}
+	return "not counted"
 }
 
 // Range says how many masses there are: "11 from 20 to 120 kg".
@@ -83,7 +150,11 @@ func (i OwnImplement) Range() string {
 func (d *Desk) Implements() []OwnImplement {
 	var all []OwnImplement
 	for _, i := range d.book.Equipment.Implements {
-		all = append(all, OwnImplement{i, len(d.movementsWith(i.Kind))})
+		own := OwnImplement{Implement: i, Movements: len(d.movementsWith(i.Kind))}
+		if i.Total == 0 {
+			own.Bars, _ = d.book.Equipment.Pieces(gym.Pool{Kind: i.Kind})
+		}
+		all = append(all, own)
 	}
 	slices.SortFunc(all, func(a, b OwnImplement) int { return strings.Compare(a.Kind, b.Kind) })
 	return all

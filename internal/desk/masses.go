@@ -3,6 +3,7 @@ package desk
 import (
 	"strings"
 
+	"windlass/internal/gym"
 	"windlass/internal/mass"
 )
 
@@ -25,25 +26,7 @@ func ReadMasses(text string, without mass.Unit) ([]mass.Mass, error) {
 	return all, nil
 }
 
-// MassesText writes masses as [ReadMasses] reads them: "8, 12, 16". One that has
-// no round figure in the unit is written in the other, so that nothing is lost.
+// MassesText writes masses as [ReadMasses] reads them: "8, 12, 16".
 func MassesText(masses []mass.Mass, unit mass.Unit) string {
-	texts := make([]string, len(masses))
-	for i, m := range masses {
-		texts[i] = m.Digits(unit)
-		if other := otherUnit(unit); !round(m, unit) && round(m, other) {
-			texts[i] = m.In(other)
-		}
-	}
-	return strings.Join(texts, ", ")
+	return gym.Implement{Unit: unit, Masses: masses}.MassesText()
 }
-
-func otherUnit(u mass.Unit) mass.Unit {
-	if u == mass.LB {
-		return mass.KG
-	}
-	return mass.LB
-}
-
-// round reports whether two decimals write a mass exactly.
-func round(m mass.Mass, u mass.Unit) bool { return m%(u.One()/100) == 0 }

@@ -1,6 +1,9 @@
 package exchange
 
 import (
+	"fmt"
+	"maps"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,10 +23,10 @@ func liftTable(b *gym.Book, n naming) Table {
 }
 
 func movementTable(b *gym.Book, n naming) Table {
-	header := "Key, Movement, Region, Pattern, Measure, Implement, Linked lift, Reference reps, Seconds each, M full, M mid, M light, W full, W mid, W light, Own, Hidden"
+	header := "Key, Movement, Region, Pattern, Measure, Implement, Pair, Linked lift, Reference reps, Seconds each, M full, M mid, M light, W full, W mid, W light, Own, Hidden"
 	return table("movements", header, b.Movements, func(m gym.Movement) []any {
 		row := []any{
-			string(m.Key), m.Name, string(m.Region), string(m.Pattern), string(m.Measure), m.Implement, n.lifts[m.Linked],
+			string(m.Key), m.Name, string(m.Region), string(m.Pattern), string(m.Measure), m.Implement, yes(m.Pair), n.lifts[m.Linked],
 			some(m.ReferenceReps), some(m.Seconds),
 		}
 		for _, s := range []gym.Standard{gym.StandardM, gym.StandardW} {
@@ -63,9 +66,18 @@ func plateTable(b *gym.Book) Table {
 	return t
 }
 
+// implementTable writes the masses as the catalogue's own table has them, with
+// how many there are where somebody counted.
 func implementTable(b *gym.Book) Table {
-	return table("implements", "Kind, Masses", b.Equipment.Implements, func(i gym.Implement) []any {
-		return []any{i.Kind, joined(i.Masses, func(m mass.Mass) string { return writeLoad(m, i.Unit) })}
+	return table("implements", "Kind, Masses, Count", b.Equipment.Implements, func(i gym.Implement) []any {
+		pieces := joined(i.Masses, func(m mass.Mass) string {
+			load := writeLoad(m, i.Unit)
+			if n := i.Each[m]; n > 0 {
+				load += " × " + strconv.Itoa(n)
+			}
+			return load
+		})
+		return []any{i.Kind, pieces, some(i.Total)}
 	})
 }
 
@@ -76,8 +88,8 @@ func stationTable(b *gym.Book) Table {
 }
 
 func settingsTable(b *gym.Book) Table {
-	s := b.Settings
-	return Table{Name: "settings", Header: []string{"Setting", "Value"}, Rows: [][]any{
+	s, by := b.Settings, b.Settings.ComposeBy()
+	t := Table{Name: "settings", Header: []string{"Setting", "Value"}, Rows: [][]any{
 		{"Name", s.Name},
 		{"Town", s.Town},
 		{"Unit", string(s.Unit)},
@@ -87,5 +99,13 @@ func settingsTable(b *gym.Book) Table {
 		{"Reps of main days", joined(s.DayReps, strconv.Itoa)},
 		{"Metres to the farthest reader", s.Viewer},
 		{"Collar", writeLoad(b.Equipment.Stock.Collar, mass.KG)},
+		{"Conditioning, shortest in minutes", float64(by.Shortest) / 60},
+		{"Conditioning, longest in minutes", float64(by.Longest) / 60},
+		{"Conditioning, days until a movement comes again", by.Apart},
 	}}
+	for _, reps := range slices.Backward(slices.Sorted(maps.Keys(by.Formats))) {
+		formats := joined(by.Formats[reps], func(f gym.Format) string { return string(f) })
+		t.Rows = append(t.Rows, []any{fmt.Sprintf("Conditioning on days of %d", reps), formats})
+	}
+	return t
 }

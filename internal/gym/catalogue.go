@@ -119,6 +119,7 @@ type Movement struct {
 	Pattern       Pattern                `json:"pattern"`
 	Measure       Measure                `json:"measure"`
 	Implement     string                 `json:"implement"`     // kind, as in Implement.Kind; empty for body weight
+	Pair          bool                   `json:"pair,omitzero"` // an athlete takes two of the implement, each of the load
 	Linked        LiftKey                `json:"linked"`        // the lift whose strength speaks for this movement
 	ReferenceReps int                    `json:"referenceReps"` // of a usual bout, counted in the measure
 	Seconds       float64                `json:"seconds"`       // per rep, metre or calorie, fresh
@@ -136,6 +137,17 @@ type Finisher struct {
 	Spares string `json:"spares"` // what it spares or protects
 	Own    bool   `json:"own"`
 	Hidden bool   `json:"hidden"`
+}
+
+// Takes returns how many implements an athlete has in use at the movement.
+func (m Movement) Takes() int {
+	switch {
+	case m.Implement == "":
+		return 0
+	case m.Pair:
+		return 2
+	}
+	return 1
 }
 
 // Drill is one exercise of a warm-up.

@@ -126,6 +126,24 @@ func (i Implement) fault() *fault {
 				m.In(i.Unit), i.Masses[n-1].In(i.Unit))
 		}
 	}
+	return i.countFault()
+}
+
+func (i Implement) countFault() *fault {
+	if i.Total < 0 || i.Total > MostPieces {
+		return faultf(colCount, "%d is not between 0, for not counted, and %d", i.Total, MostPieces)
+	}
+	if i.Total > 0 && len(i.Each) > 0 {
+		return faultf(colCount, "%d in all stands beside a count of each mass; keep one of the two", i.Total)
+	}
+	for m, n := range i.Each {
+		switch {
+		case !slices.Contains(i.Masses, m):
+			return faultf(colMasses, "there is a count of %s and no such mass; add it", m.In(i.Unit))
+		case n < 1 || n > MostPieces:
+			return faultf(colMasses, "%d of %s is not between 1 and %d", n, m.In(i.Unit), MostPieces)
+		}
+	}
 	return nil
 }
 
@@ -185,11 +203,13 @@ func (l Lift) referenceFault() *fault {
 }
 
 func (m Movement) implementFault() *fault {
-	if m.Implement != "" {
+	switch {
+	case m.Implement != "":
 		return slugFault(colImplement, m.Implement)
-	}
-	if len(m.Loads) > 0 {
+	case len(m.Loads) > 0:
 		return faultf(colImplement, "there are loads without it; name the kind or take out the loads")
+	case m.Pair:
+		return faultf(colPair, "there is a pair of nothing; name the kind of implement or take the pair out")
 	}
 	return nil
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"windlass/internal/day"
-	"windlass/internal/mass"
 )
 
 // DayKind says what a day is for.
@@ -159,6 +158,9 @@ const (
 	PlainSets Format = "sets"
 )
 
+// Formats returns every format, in the order of choice lists.
+func Formats() []Format { return []Format{ForTime, AMRAP, EMOM, Intervals, Chipper, PlainSets} }
+
 // Workout is the conditioning of a day. Which fields count depends on the
 // format; package conditioning says which and checks them.
 type Workout struct {
@@ -263,10 +265,3 @@ func (c Closure) Valid() error {
 
 // Covers reports whether the gym is closed on a day.
 func (c Closure) Covers(on day.Date) bool { return c.From <= on && on <= c.Until }
-
-// Implement is a kind of thing lifted whole, and the masses the gym owns.
-type Implement struct {
-	Kind   string      `json:"kind"` // "kettlebell", "dumbbell", …
-	Unit   mass.Unit   `json:"unit"`
-	Masses []mass.Mass `json:"masses"` // rising; none for what is not lifted, such as a box or a bike
-}

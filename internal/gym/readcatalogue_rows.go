@@ -20,6 +20,7 @@ const (
 	colSource    = "ratio source"
 	colUsual     = "usual 1RM" // followed by M or W
 	colImplement = "implement"
+	colPair      = "pair"
 	colLinked    = "linked lift"
 	colReference = "reference reps"
 	colSeconds   = "seconds each"
@@ -31,6 +32,7 @@ const (
 	colDose      = "dose"
 	colKind      = "kind"
 	colMasses    = "masses"
+	colCount     = "count"
 )
 
 func liftColumns() []string {
@@ -69,7 +71,7 @@ func (r *row) reference() map[Standard]mass.Mass {
 
 func movementColumns() []string {
 	return []string{
-		colKey, colName, colRegion, colPattern, colMeasure, colImplement, colLinked, colReference, colSeconds,
+		colKey, colName, colRegion, colPattern, colMeasure, colImplement, colPair, colLinked, colReference, colSeconds,
 		"M " + colFull, "M " + colMid, "M " + colLight, "W " + colFull, "W " + colMid, "W " + colLight,
 	}
 }
@@ -78,7 +80,7 @@ func readMovement(r *row) Movement {
 	return Movement{
 		Key: MovementKey(r.text(colKey)), Name: r.text(colName),
 		Region: Region(r.text(colRegion)), Pattern: Pattern(r.text(colPattern)),
-		Measure: Measure(r.text(colMeasure)), Implement: r.text(colImplement), Linked: LiftKey(r.text(colLinked)),
+		Measure: Measure(r.text(colMeasure)), Implement: r.text(colImplement), Pair: r.yes(colPair), Linked: LiftKey(r.text(colLinked)),
 		ReferenceReps: r.count(colReference), Seconds: r.number(colSeconds), Loads: r.tiers(),
 	}
 }
@@ -121,17 +123,23 @@ func readDrill(r *row) Drill {
 	return Drill{Key: r.text(colKey), Name: r.text(colName), Pattern: Pattern(r.text(colPattern)), Dose: r.text(colDose)}
 }
 
-func implementColumns() []string { return []string{colKind, colMasses} }
+func implementColumns() []string { return []string{colKind, colMasses, colCount} }
 
 // readImplement takes the unit of the first mass; a kind that is never lifted
 // whole, such as a box, has none and counts in kg.
 func readImplement(r *row) Implement {
-	i := Implement{Kind: r.text(colKind), Unit: mass.KG}
+	i := Implement{Kind: r.text(colKind), Unit: mass.KG, Total: r.count(colCount)}
 	for n, item := range r.list(colMasses) {
-		m, unit := r.load(colMasses, item)
-		i.Masses = append(i.Masses, m)
+		p := r.piece(colMasses, item)
+		i.Masses = append(i.Masses, p.mass)
 		if n == 0 {
-			i.Unit = unit
+			i.Unit = p.unit
+		}
+		if p.count > 0 {
+			if i.Each == nil {
+				i.Each = map[mass.Mass]int{}
+			}
+			i.Each[p.mass] = p.count
 		}
 	}
 	return i

@@ -23,6 +23,7 @@ import (
 //	line   = a cell for every column
 //	list   = [ item { ";" item } ]
 //	load   = number unit, as in "24 kg" or "53 lb"
+//	piece  = load [ "×" count ], as in "24 kg × 4"
 //	yes    = "yes" | "no"
 //
 // Spaces around a cell or an item do not count; an empty cell means "none".
@@ -242,8 +243,21 @@ func (r *row) load(column, text string) (mass.Mass, mass.Unit) {
 		r.refuse(column, "%v", err)
 		return 0, mass.KG
 	}
-	if last := text[len(text)-1]; (last >= '0' && last <= '9') || last == '.' || last == ',' {
+	if !hasUnit(text) {
 		r.refuse(column, "%q has no unit; write one like 24 kg", text)
 	}
 	return m, unit
+}
+
+// piece is [row.load] with how many there are.
+func (r *row) piece(column, text string) piece {
+	p, err := readPiece(text, mass.KG)
+	if err != nil {
+		r.refuse(column, "%v", err)
+		return piece{unit: mass.KG}
+	}
+	if p.bare {
+		r.refuse(column, "%q has no unit; write one like 24 kg", text)
+	}
+	return p
 }

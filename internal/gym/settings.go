@@ -2,7 +2,6 @@ package gym
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"windlass/internal/day"
@@ -19,7 +18,8 @@ type Settings struct {
 	Rounding   plates.Rounding `json:"rounding"`   // of light and working rungs
 	Confidence float64         `json:"confidence"` // chance of being held that a suggestion needs, 0.5 to 0.95
 	DayReps    []int           `json:"dayReps"`    // the rep counts of main days, heaviest last: 5, 3, 1
-	Dark       bool            `json:"dark"`       // the desk's look
+	Composing  Composing       `json:"composing,omitzero"`
+	Dark       bool            `json:"dark"` // the desk's look
 	Sound      bool            `json:"sound"`
 	Volume     float64         `json:"volume"`     // 0 to 1
 	Viewer     float64         `json:"viewer"`     // metres to the farthest reader of the wall
@@ -42,12 +42,17 @@ func (s Settings) Valid() error {
 		return fmt.Errorf("keep settings: the gym has no name; write one")
 	case !s.Unit.Valid():
 		return fmt.Errorf("keep settings: the unit %q is not kg or lb", s.Unit)
+	case !s.Rounding.Valid():
+		return fmt.Errorf("keep settings: the rounding %q is none of %s, %s and %s", s.Rounding, plates.Nearest, plates.Down, plates.Up)
 	case !(s.Confidence >= 0.5 && s.Confidence <= 0.95):
 		return fmt.Errorf("keep settings: a confidence of %g is outside 0.5 to 0.95", s.Confidence)
 	case !(s.Viewer >= 1 && s.Viewer <= 50):
 		return fmt.Errorf("keep settings: a reader %g m from the wall is outside 1 to 50 m", s.Viewer)
 	case !(s.Volume >= 0 && s.Volume <= 1):
 		return fmt.Errorf("keep settings: a volume of %g is outside 0 to 1", s.Volume)
+	}
+	if err := s.Composing.Valid(); err != nil {
+		return err
 	}
 	return validDayReps(s.DayReps)
 }
@@ -65,44 +70,4 @@ func validDayReps(reps []int) error {
 		}
 	}
 	return nil
-}
-
-// Equipment is what the gym owns.
-type Equipment struct {
-	Bars       []plates.Bar `json:"bars"`
-	Stock      plates.Stock `json:"stock"`
-	Stations   []Station    `json:"stations"`
-	Implements []Implement  `json:"implements"`
-}
-
-// Station is a place with a bar and plates that some lifters share.
-type Station struct {
-	Name string `json:"name"`
-	Bar  string `json:"bar"` // plates.Bar.Key that stands there
-}
-
-// Implement returns the masses the gym owns of a kind.
-func (e Equipment) Implement(kind string) []mass.Mass {
-	for _, i := range e.Implements {
-		if i.Kind == kind {
-			return i.Masses
-		}
-	}
-	return nil
-}
-
-// Owns reports whether the gym has a kind of implement; nothing at all, for body
-// weight, every gym has.
-func (e Equipment) Owns(kind string) bool {
-	return kind == "" || slices.ContainsFunc(e.Implements, func(i Implement) bool { return i.Kind == kind })
-}
-
-// Bar returns the bar with a key.
-func (e Equipment) Bar(key string) (plates.Bar, bool) {
-	for _, b := range e.Bars {
-		if b.Key == key {
-			return b, true
-		}
-	}
-	return plates.Bar{}, false
 }

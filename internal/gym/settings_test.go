@@ -4,12 +4,9 @@ import (
 	"math"
 	"testing"
 
-	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"windlass/internal/gym"
-	"windlass/internal/mass"
-	"windlass/internal/plates"
 )
 
 func TestSettingsValid(t *testing.T) {
@@ -19,6 +16,8 @@ func TestSettingsValid(t *testing.T) {
 	checkRefusals(t, valid, []refusal[gym.Settings]{
 		{"the gym has no name", func(s *gym.Settings) { s.Name = " " }},
 		{`unit "st" is not kg or lb`, func(s *gym.Settings) { s.Unit = "st" }},
+		{`the rounding "sideways" is none of nearest, down and up`, func(s *gym.Settings) { s.Rounding = "sideways" }},
+		{`the rounding "" is none of`, func(s *gym.Settings) { s.Rounding = "" }},
 		{"a confidence of 0.49 is outside", func(s *gym.Settings) { s.Confidence = 0.49 }},
 		{"a confidence of 0.96 is outside", func(s *gym.Settings) { s.Confidence = 0.96 }},
 		{"a confidence of NaN is outside", func(s *gym.Settings) { s.Confidence = math.NaN() }},
@@ -31,24 +30,4 @@ func TestSettingsValid(t *testing.T) {
 		{"3 reps come after 3", func(s *gym.Settings) { s.DayReps = []int{3, 3} }},
 		{"", func(s *gym.Settings) { s.DayReps = []int{8, 2} }},
 	})
-}
-
-func TestEquipment(t *testing.T) {
-	e := gym.Equipment{
-		Bars: []plates.Bar{{Key: "long", Mass: 20 * mass.Kilogram}},
-		Implements: []gym.Implement{
-			{Kind: "kettlebell", Unit: mass.KG, Masses: []mass.Mass{8 * mass.Kilogram, 12 * mass.Kilogram}},
-			{Kind: "box", Unit: mass.KG},
-		},
-	}
-	assert.Equal(t, []mass.Mass{8 * mass.Kilogram, 12 * mass.Kilogram}, e.Implement("kettlebell"))
-	assert.Empty(t, e.Implement("stone"))
-	assert.True(t, e.Owns("box"), "it has no mass and is there")
-	assert.True(t, e.Owns(""), "body weight")
-	assert.False(t, e.Owns("stone"))
-	bar, ok := e.Bar("long")
-	assert.True(t, ok)
-	assert.Equal(t, 20*mass.Kilogram, bar.Mass)
-	_, ok = e.Bar("short")
-	assert.False(t, ok)
 }

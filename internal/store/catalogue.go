@@ -31,6 +31,7 @@ var movements = table[gym.Movement]{name: "movements", noun: "movement", cells: 
 		text("pattern", &m.Pattern),
 		text("measure", &m.Measure),
 		text("implement", &m.Implement),
+		truth("pair", &m.Pair),
 		maybe("linked", &m.Linked),
 		whole("reference_reps", &m.ReferenceReps),
 		number("seconds", &m.Seconds),

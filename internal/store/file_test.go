@@ -113,11 +113,16 @@ func fileWith(t *testing.T, bytes []byte) string {
 func withSQL(t *testing.T, query string) string {
 	t.Helper()
 	path := savedFile(t)
+	runSQL(t, path, query)
+	return path
+}
+
+func runSQL(t *testing.T, path, query string) {
+	t.Helper()
 	db, err := sql.Open("sqlite", path)
 	require.NoError(t, err)
 	_, err = db.ExecContext(t.Context(), query)
 	require.NoError(t, errors.Join(err, db.Close()))
-	return path
 }
 
 func TestReadOnlyWritesNothing(t *testing.T) {

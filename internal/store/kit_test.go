@@ -25,12 +25,20 @@ func smallGym() []gym.Change {
 	on := day.Of(2026, 3, 9)
 	settings := gym.DefaultSettings()
 	settings.Name = "Harbour Gym"
+	settings.Composing = gym.UsualComposing()
+	bells := gym.Implement{
+		Kind: "kettlebell", Unit: mass.KG, Masses: []mass.Mass{16 * mass.Kilogram, 24 * mass.Kilogram},
+		Each: map[mass.Mass]int{16 * mass.Kilogram: 4},
+	}
 	return []gym.Change{
 		gym.PutSettings{Settings: settings},
-		gym.PutEquipment{Equipment: gym.Equipment{Stations: []gym.Station{{Name: "Rack 1", Bar: "20"}}}},
+		gym.PutEquipment{Equipment: gym.Equipment{
+			Stations:   []gym.Station{{Name: "Rack 1", Bar: "20"}},
+			Implements: []gym.Implement{bells, {Kind: "rower", Unit: mass.KG, Total: 5}},
+		}},
 		gym.PutLift{Lift: gym.Lift{Key: "back-squat", Name: "Back squat", Measure: gym.ByLoad, Reps: []int{5, 3, 1}}},
 		gym.PutLift{Lift: gym.Lift{Key: "sprint", Name: "Sprint", Measure: gym.ByTime, Reps: []int{1}, Related: "back-squat"}},
-		gym.PutMovement{Movement: gym.Movement{Key: "swing", Name: "Swing", Linked: "back-squat"}},
+		gym.PutMovement{Movement: gym.Movement{Key: "swing", Name: "Swing", Implement: "kettlebell", Pair: true, Linked: "back-squat"}},
 		gym.PutFinisher{Finisher: gym.Finisher{Key: "curl", Name: "Curl"}},
 		gym.PutDrill{Drill: gym.Drill{Key: "leg-swing", Name: "Leg swing"}},
 		gym.PutTrack{Track: gym.Track{ID: "track", Name: "Strength"}},

@@ -13,6 +13,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"windlass/internal/gym"
+	"windlass/internal/mass"
 )
 
 // Run with -keep once a new version of the file is settled, never again after:
@@ -44,6 +47,30 @@ func TestFilesOfEveryVersionOpen(t *testing.T) {
 			assert.JSONEq(t, string(want), string(got))
 		})
 	}
+}
+
+// A gym that never counted its implements has enough of all, one that chose
+// nothing for the composer has what is usual, and the pairs of the built-in
+// catalogue are known from now on.
+func TestFilesWithoutCountsMeanPlenty(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "gym.windlass")
+	unzip(t, kept(1, "db.gz"), path)
+	runSQL(t, path, `INSERT INTO movements (key, name, region, pattern, measure, implement, reference_reps, seconds, loads, own, hidden)
+		SELECT value, value, '', '', '', 'dumbbell', 40, 3, '{}', value = 'own-press', 0
+		FROM json_each('["dumbbell-thruster", "dumbbell-snatch", "own-press"]')`)
+	runSQL(t, path, `UPDATE singles SET body = json_set(body, '$.implements', json('[{"kind": "dumbbell", "unit": "kg", "masses": [10000000000000]}]'))
+		WHERE key = 'equipment'`)
+	book := loadPath(t, path)
+	n, counted := book.Equipment.Pieces(gym.Pool{Kind: "dumbbell", Mass: 10 * mass.Kilogram})
+	assert.False(t, counted, "%d", n)
+	assert.Equal(t, gym.UsualComposing(), book.Settings.ComposeBy())
+	pairs := map[gym.MovementKey]bool{}
+	for _, m := range book.Movements {
+		pairs[m.Key] = m.Pair
+	}
+	assert.True(t, pairs["dumbbell-thruster"])
+	assert.False(t, pairs["dumbbell-snatch"])
+	assert.False(t, pairs["own-press"])
 }
 
 func keepLatest(t *testing.T, version int) {
