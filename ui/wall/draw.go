@@ -17,9 +17,6 @@ type painter struct {
 	pal look.Palette
 }
 
-// lead is the height of a line beside the clock, in shares of its size.
-const lead = 1.16
-
 var none = color.NRGBA{}
 
 // climb draws a page of a climb.
@@ -63,16 +60,10 @@ func (p painter) foot(text string, size fyne.Size, small, margin float32) {
 
 // head draws what runs and what comes next, beside the clock.
 func (p painter) head(now, next Line, b band, margin, width float32) {
-	x, y, high := margin+b.wide+0.6*b.now, margin, clockHeight*b.clock
-	after := area{x + b.now, y, width - margin - x - b.now, high}
-	line := after
-	if b.slim {
-		after.x, after.w = after.x+b.words+lineGap*b.now, after.w-b.words-lineGap*b.now
-	} else {
-		y += (high - lead*(b.now+b.next)) / 2
-		line.y, line.h = y, lead*b.now
-		after.y, after.h = y+lead*b.now, lead*b.next
-	}
+	line, after := b.lines(margin, width)
+	x := line.x
+	line.x, line.w = line.x+b.now, line.w-b.now
+	after.x, after.w = after.x+b.now, after.w-b.now
 	if now.Text != "" {
 		side := 0.7 * b.now
 		p.mark(area{x, line.y + (line.h-side)/2, side, side}, now.Zone.Shape(), now.Zone.Meaning())

@@ -2,160 +2,25 @@ package wall
 
 import (
 	"fmt"
-
-	"time"
+	"image/color"
 
 	"fyne.io/fyne/v2"
 
+	"windlass/ui/kit"
 	"windlass/ui/look"
 )
-
-// workFit is how conditioning is laid out: the size of its letters, and which
-// panels stand on which page.
-type workFit struct {
-	arc     float64
-	text    float32
-	small   float32
-	margin  float32
-	size    fyne.Size
-	band    band
-	item    float32 // width of a movement, in shares of the text size
-	load    float32 // of a tier's load
-	two     bool    // the loads stand under their movement
-	columns int
-	pages   [][]int // of panels
-	stands  []time.Duration
-	high    []float32
-}
-
-// itemShare is the height of a movement's line in shares of the text size.
-const itemShare = 1.32
-
-// loadGap is between the loads of two tiers, in shares of the text size.
-const loadGap = 0.8
-
-// fitWork finds the fewest pages for the panels and then the largest letters.
-func fitWork(w Work, s Screen, size fyne.Size) workFit {
-	s = s.believed()
-	var best workFit
-	for arc := MostArc; arc >= 3; arc-- {
-		for _, two := range []bool{false, true} {
-			f := w.at(s, size, arc, two)
-			f.stands = standing(w.lines(f.pages), longestWait)
-			if f.pages != nil && (best.pages == nil || arc >= LeastArc && len(f.pages) < len(best.pages)) {
-				best = f
-			}
-		}
-		if best.pages != nil && arc <= LeastArc {
-			break
-		}
-	}
-	return best
-}
-
-func (w Work) at(s Screen, size fyne.Size, arc float64, two bool) workFit {
-	f := workFit{arc: arc, two: two, text: s.textSize(arc, size.Height), size: size}
-	f.margin = max(0.25*f.text, 0.014*size.Height)
-	f.small = max(smallShare*f.text, 0.016*size.Height)
-	words := float32(0)
-	for _, p := range w.Panels {
-		words = max(words, share(p.Head, true), share(longestRound, false))
-		for _, i := range p.Items {
-			f.item = max(f.item, share("› "+i.Text, true)+hair)
-			for _, l := range i.Loads {
-				f.load = max(f.load, share(l, true))
-			}
-		}
-	}
-	ok, wide := false, size.Width-2*f.margin
-	f.band, ok = newBand(f.text, words, words, size, f.margin, false)
-	row := f.rowWidth()
-	rows := size.Height - f.band.height - footShare*f.small - 2*f.margin
-	f.columns = int((wide + columnsGap*f.text) / (row + columnsGap*f.text))
-	if !ok || f.columns == 0 {
-		return f
-	}
-	f.columns = min(f.columns, max(1, len(w.Panels)))
-	return f.paged(w, rows)
-}
-
-// lines is how many lines the panels of each page have.
-func (w Work) lines(pages [][]int) []int {
-	lines := make([]int, len(pages))
-	for i, page := range pages {
-		for _, panel := range page {
-			lines[i] += len(w.Panels[panel].Items) + 2
-		}
-	}
-	return lines
-}
-
-// rowWidth is the least width of a panel.
-func (f workFit) rowWidth() float32 {
-	loads := 3 * (f.load + loadGap)
-	if f.two {
-		return (1.2 + max(f.item, loads)) * f.text
-	}
-	return (1.2 + f.item + loads) * f.text
-}
-
-const longestRound = "round 88 of 88"
-
-// paged puts as many panels on a page as there are columns; without pages a panel
-// is too high.
-func (f workFit) paged(w Work, rows float32) workFit {
-	for i, p := range w.Panels {
-		high := f.panelHeight(p, len(w.Panels) > 1)
-		if high > rows {
-			f.pages = nil
-			return f
-		}
-		if i%f.columns == 0 {
-			f.pages = append(f.pages, nil)
-		}
-		f.pages[len(f.pages)-1] = append(f.pages[len(f.pages)-1], i)
-		f.high = append(f.high, high)
-	}
-	if len(w.Panels) == 0 {
-		f.pages = [][]int{nil}
-	}
-	return f
-}
-
-func (f workFit) panelHeight(p Panel, titled bool) float32 {
-	lines := 0
-	for _, i := range p.Items {
-		lines += f.lines(i)
-	}
-	if p.Loads {
-		lines++
-	}
-	if titled {
-		lines++
-		if f.columns > 1 {
-			lines++
-		}
-	}
-	return (float32(lines)*itemShare + 0.4) * f.text
-}
-
-// lines is how many lines a movement takes.
-func (f workFit) lines(i Item) int {
-	if f.two && i.Loads[0] != "" {
-		return 2
-	}
-	return 1
-}
 
 // work draws a page of the conditioning.
 func (p painter) work(w Work, f workFit, turn int, notice string) {
 	shown := f.pages[turn]
-	p.workHead(w, shown, f)
-	gap := columnsGap * f.text
-	wide := (f.size.Width - 2*f.margin - float32(f.columns-1)*gap) / float32(f.columns)
-	y := f.margin + f.band.height
-	for i, n := range shown {
-		p.panel(area{f.margin + float32(i)*(wide+gap), y, wide, f.high[n]}, w.Panels[n], len(w.Panels) > 1, f)
+	p.workHead(w, f)
+	for i, column := range shown {
+		x, y := f.margin+float32(i)*(f.wide()+columnsGap*f.text), f.margin+f.band.height
+		for _, part := range column {
+			high := f.high(part) * f.text
+			p.panel(area{x, y, f.wide(), high}, w.Panels[part.station], part, f.titled(w), f)
+			y += high + groupGap*f.text
+		}
 	}
 	p.foot(workFoot(w, f, turn, notice), f.size, f.small, f.margin)
 }
@@ -184,39 +49,90 @@ func workFoot(w Work, f workFit, turn int, notice string) string {
 
 // workHead names the workout beside the clock; several side by side have their
 // names on their panels.
-func (p painter) workHead(w Work, shown []int, f workFit) {
-	b := f.band
-	x, y := f.margin+b.wide+0.6*b.now, f.margin+(clockHeight*b.clock-lead*(b.now+b.next))/2
-	room := f.size.Width - f.margin - x
-	head, round := "Conditioning", ""
-	if len(shown) == 1 {
-		head, round = w.Panels[shown[0]].Head, w.Panels[shown[0]].Round
+func (p painter) workHead(w Work, f workFit) {
+	head, round, ink, quiet := "Conditioning", "", p.pal[look.Text], p.pal[look.Muted]
+	if len(w.Panels) == 1 {
+		head, round = w.Panels[0].Head, w.Panels[0].Round
 	}
-	p.line(area{x, y, room, lead * b.now}, elide(head, b.now, true, room), style{size: b.now, bold: true, ink: p.pal[look.Text]})
-	p.line(area{x, y + lead*b.now, room, lead * b.next}, round, style{size: b.next, ink: p.pal[look.Muted]})
+	now, next := f.band.lines(f.margin, f.size.Width)
+	if w.rests() {
+		head = restWord
+		ink, quiet = p.pal[look.Ground], p.pal[look.Ground]
+		p.box(f.restArea(), p.pal[look.Text], none, 0, 0.25*f.text)
+		side := 0.75 * f.band.now
+		p.pause(area{now.x, now.y + (now.h-side)/2, side, side}, ink)
+		now.x, now.w = now.x+1.1*f.band.now, now.w-1.1*f.band.now
+	}
+	p.line(now, elide(head, f.band.now, true, now.w), style{size: f.band.now, bold: true, ink: ink})
+	p.line(next, elide(round, f.band.next, false, next.w), style{size: f.band.next, ink: quiet})
 }
 
-// panel draws the movements of a workout with the loads of the three tiers.
-func (p painter) panel(a area, panel Panel, titled bool, f workFit) {
+const restWord = "REST"
+
+// restArea is what is turned bright behind the clock while everybody rests: seen
+// from afar by its shape, without reading and without colours.
+func (f workFit) restArea() area {
+	return area{f.margin * 0.5, f.margin * 0.5, f.size.Width - f.margin, clockHeight*f.band.clock + f.margin*0.5}
+}
+
+// pause draws two upright bars.
+func (p painter) pause(a area, ink color.NRGBA) {
+	bar := 0.36 * a.w
+	p.box(area{a.x, a.y, bar, a.h}, ink, none, 0, 0.1*bar)
+	p.box(area{a.x + a.w - bar, a.y, bar, a.h}, ink, none, 0, 0.1*bar)
+}
+
+// panel draws movements of a workout with the loads of the three tiers.
+func (p painter) panel(a area, panel Panel, at part, titled bool, f workFit) {
 	t, high := f.text, itemShare*f.text
 	p.box(a, p.pal[look.Surface], none, 0, 0.25*t)
-	x, y, w := a.x+0.6*t, a.y+0.3*t, a.w-1.2*t
+	x, y, w := a.x+panelPads/2*t, a.y+panelPad/2*t, a.w-panelPads*t
+	for _, title := range panel.titles(titled) {
+		p.title(area{x, y, w, high}, title, f)
+		y += high
+	}
+	for n := at.from; n < at.to; n++ {
+		item := area{x, y, w, f.rowHigh(at.station, n) * t}
+		p.item(item, panel.Items[n], f.two[at.station][n], f)
+		y += item.h
+	}
+}
+
+// title is a line over the movements of a panel.
+type title struct {
+	text   string
+	strong bool
+	rest   bool
+	tiers  bool // the names of the tiers over their loads
+}
+
+// titles are the lines over the movements: of several workouts the tracks and how
+// far they are, then the names of the tiers.
+func (p Panel) titles(titled bool) []title {
+	var all []title
 	if titled {
-		p.line(area{x, y, w, high}, elide(panel.Tracks, t, true, w), style{size: t, bold: true, ink: p.pal[look.Accent]})
-		y += high
-		if f.columns > 1 {
-			p.line(area{x, y, w, high}, elide(joinedWords(panel.Head, panel.Round), t, false, w), style{size: t, ink: p.pal[look.Text]})
-			y += high
-		}
+		all = append(all, title{text: p.Tracks, strong: true}, title{text: joinedWords(p.Head, p.Round), rest: p.Rest})
 	}
-	if panel.Loads {
-		p.loads(area{x, y, w, high}, [3]string{"Full", "Mid", "Light"}, look.Muted, false, f)
-		y += high
+	if p.Loads {
+		all = append(all, title{tiers: true})
 	}
-	for _, item := range panel.Items {
-		at := area{x, y, w, high * float32(f.lines(item))}
-		p.item(at, item, f)
-		y += at.h
+	return all
+}
+
+func (p painter) title(a area, t title, f workFit) {
+	switch {
+	case t.tiers:
+		p.loads(a, [3]string{"Full", "Mid", "Light"}, look.Muted, false, f)
+	case t.rest:
+		size := f.text
+		p.box(area{a.x - 0.4*size, a.y, a.w + 0.8*size, a.h}, p.pal[look.Text], none, 0, 0.2*size)
+		p.pause(area{a.x, a.y + (a.h-0.75*size)/2, 0.75 * size, 0.75 * size}, p.pal[look.Ground])
+		a.x, a.w = a.x+1.1*size, a.w-1.1*size
+		p.line(a, elide(t.text, size, true, a.w), style{size: size, bold: true, ink: p.pal[look.Ground]})
+	case t.strong:
+		p.line(a, elide(t.text, f.text, true, a.w), style{size: f.text, bold: true, ink: p.pal[look.Accent]})
+	default:
+		p.line(a, elide(t.text, f.text, false, a.w), style{size: f.text, ink: p.pal[look.Text]})
 	}
 }
 
@@ -227,22 +143,32 @@ func joinedWords(head, round string) string {
 	return head + ", " + round
 }
 
-// item draws one movement; the one whose turn it is lies on a ground of its own.
-func (p painter) item(a area, i Item, f workFit) {
+// item draws one movement; the one whose turn it is lies on a ground of its own, the
+// one that comes next has an edge.
+func (p painter) item(a area, i Item, two bool, f workFit) {
 	t := f.text
-	if i.Present {
-		p.box(area{a.x - 0.4*t, a.y + 0.05*t, a.w + 0.8*t, a.h - 0.1*t}, p.pal[look.Selection], p.pal[look.Accent], max(1, 0.05*t), 0.2*t)
+	around := area{a.x - 0.4*t, a.y + 0.04*t, a.w + 0.8*t, a.h - 0.08*t}
+	switch {
+	case i.Present:
+		p.box(around, p.pal[look.Selection], p.pal[look.Accent], max(1, 0.05*t), 0.2*t)
+	case i.Next:
+		p.box(around, none, p.pal[look.Edge], max(1, 0.05*t), 0.2*t)
 	}
 	name, loads := a, a
 	switch {
-	case f.lines(i) == 2:
+	case two:
 		name.h, loads.h, loads.y = a.h/2, a.h/2, a.y+a.h/2
 	case i.Loads[0] != "":
 		name.w -= 3 * (f.load + loadGap) * t
 	}
 	text := i.Text
-	if i.Next {
-		text = "› " + text
+	switch {
+	case i.Next:
+		text = soon + text
+	case i.Usual:
+		side := 0.6 * t
+		p.mark(area{name.x, name.y + (name.h-side)/2, side, side}, kit.Diamond, look.Muted)
+		name.x, name.w = name.x+markShare*t, name.w-markShare*t
 	}
 	p.line(name, elide(text, t, true, name.w), style{size: t, bold: true, ink: p.pal[look.Text]})
 	p.loads(loads, i.Loads, look.Text, true, f)

@@ -1,7 +1,6 @@
 package wall
 
 import (
-	"math"
 	"slices"
 	"time"
 
@@ -26,9 +25,6 @@ type fit struct {
 	stands  []time.Duration // of the pages
 }
 
-// page is what is shown at once.
-type page []column
-
 // Sizes of a row, in shares of the text size.
 const (
 	rowShare   = 1.44 // of one line
@@ -46,55 +42,17 @@ const (
 // mostColumns is how many stations stand side by side at most.
 const mostColumns = 3
 
-// fitClimb chooses how a climb is shown. What matters, from first to last:
-//
-//   - nobody waits for their page longer than wait, or as little longer as can be;
-//   - everything stands on one page, which nobody waits for at all;
-//   - a station stands on one page, so that those who share a bar see each other;
-//   - letters span the 20 minutes of arc that ISO 9241 prefers, or as little under
-//     that as can be, and never under its 16;
-//   - few pages; large letters.
-//
-// On a screen that has no room for one lifter in letters of 16 minutes they get as
-// much smaller as they must.
+// fitClimb chooses how a climb is shown by [merit].
 func fitClimb(m measured, s Screen, size fyne.Size, wait time.Duration) fit {
 	s = s.believed()
-	var best fit
-	for arc := MostArc; arc >= 3; arc-- {
-		for _, f := range m.at(s, size, arc) {
-			f.stands = standing(f.lengths(), wait)
-			if best.pages == nil || f.better(best, wait) {
-				best = f
-			}
+	best, _ := bestOf(func(arc float64) []fit {
+		all := m.at(s, size, arc)
+		for i := range all {
+			all[i].stands = standing(lengths(all[i].pages), wait)
 		}
-		if best.pages != nil && arc <= LeastArc {
-			break
-		}
-	}
+		return all
+	}, func(f fit) merit { return meritOf(f.pages, f.stands, wait, f.arc) })
 	return best
-}
-
-// lateStep is how many seconds of waiting count as one: less is not worth smaller
-// letters or a station torn apart.
-const lateStep = 2
-
-// better compares two fits by the order of [fitClimb].
-func (f fit) better(than fit, wait time.Duration) bool {
-	late := func(f fit) float64 { return math.Ceil(max(0, (f.round()-wait).Seconds()) / lateStep) }
-	blur := func(f fit) float64 { return max(0, ReadArc-f.arc) }
-	for _, by := range [][2]float64{
-		{late(f), late(than)},
-		{float64(min(2, len(f.pages))), float64(min(2, len(than.pages)))},
-		{float64(f.torn()), float64(than.torn())},
-		{blur(f), blur(than)},
-		{float64(len(f.pages)), float64(len(than.pages))},
-		{-f.arc, -than.arc},
-	} {
-		if by[0] != by[1] {
-			return by[0] < by[1]
-		}
-	}
-	return false
 }
 
 // at lays out for letters of an angle in every way that has room.
@@ -104,9 +62,9 @@ func (m measured) at(s Screen, size fyne.Size, arc float64) []fit {
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	f.label = min(1, max(labelShare, float32(LeastArc/arc)))
 	var all []fit
-	for _, slim := range []bool{false, true} {
+	for _, low := range []bool{false, true} {
 		ok := false
-		if f.band, ok = newBand(f.text, m.now, m.next, size, f.margin, slim); !ok {
+		if f.band, ok = newBand(f.text, m.words, size, f.margin, low); !ok {
 			continue
 		}
 		for f.perPage = 1; f.perPage <= mostColumns && f.setLines(); f.perPage++ {
@@ -129,18 +87,6 @@ func (f fit) packed() []fit {
 		all = append(all, g)
 	}
 	return all
-}
-
-// paged puts columns side by side; a climb without anybody has one empty page.
-func paged(columns []column, perPage int) []page {
-	pages := []page{}
-	for from := 0; from < len(columns); from += perPage {
-		pages = append(pages, columns[from:min(from+perPage, len(columns))])
-	}
-	if len(pages) == 0 {
-		pages = []page{nil}
-	}
-	return pages
 }
 
 // wide is the width of a column of stations.
@@ -216,7 +162,7 @@ func (f fit) stack() stack {
 			heights[i] = append(heights[i], f.rowHigh(i, n))
 		}
 	}
-	return newStack(heights, groupGap)
+	return newStack(heights, make([]float32, len(heights)), groupGap)
 }
 
 func (f fit) rowHigh(station, row int) float32 {
@@ -270,42 +216,6 @@ func (f fit) aligned(c column, p part) rowSize {
 		return all
 	}
 	return widest(f.rows[p.station], f.two[p.station])
-}
-
-// torn is how many stations stand on more than one page.
-func (f fit) torn() int {
-	pages := map[int]int{}
-	for _, p := range f.pages {
-		here := map[int]bool{}
-		for _, c := range p {
-			for _, part := range c {
-				here[part.station] = true
-			}
-		}
-		for station := range here {
-			pages[station]++
-		}
-	}
-	torn := 0
-	for _, n := range pages {
-		if n > 1 {
-			torn++
-		}
-	}
-	return torn
-}
-
-// lengths is how many rows each page has.
-func (f fit) lengths() []int {
-	lengths := make([]int, len(f.pages))
-	for i, p := range f.pages {
-		for _, c := range p {
-			for _, part := range c {
-				lengths[i] += part.to - part.from
-			}
-		}
-	}
-	return lengths
 }
 
 // round is how long all pages stand, one after the other: the longest that a lifter

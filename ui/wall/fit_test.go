@@ -24,7 +24,7 @@ func anyRow(t *rapid.T) rowSize {
 }
 
 func anyMeasured(t *rapid.T) measured {
-	m := measured{badge: rapid.Float32Range(0.5, 3).Draw(t, "badge"), now: 6, next: 6}
+	m := measured{badge: rapid.Float32Range(0.5, 3).Draw(t, "badge"), words: 6}
 	for range rapid.IntRange(0, 12).Draw(t, "stations") {
 		m.stations = append(m.stations, rapid.SliceOfN(rapid.Custom(anyRow), 1, 12).Draw(t, "rows"))
 	}
@@ -58,7 +58,7 @@ func TestEverybodyHasOnePlace(t *testing.T) {
 		}
 		assert.GreaterOrEqual(t, float64(f.band.clock), 1.9*float64(f.text)-1e-3)
 		require.Len(t, f.stands, len(f.pages))
-		for i, n := range f.lengths() {
+		for i, n := range lengths(f.pages) {
 			assert.GreaterOrEqual(t, f.stands[i], settle+time.Duration(n)*perName-time.Millisecond)
 		}
 	})
@@ -124,7 +124,8 @@ func TestPackIsTheBest(t *testing.T) {
 		for range rapid.IntRange(1, 4).Draw(t, "stations") {
 			stations = append(stations, rapid.SliceOfN(rapid.SampledFrom([]float32{rowShare, twoShare}), 1, 3).Draw(t, "rows"))
 		}
-		s := newStack(stations, groupGap)
+		heads := rapid.SliceOfN(rapid.SampledFrom([]float32{0, 1}), len(stations), len(stations)).Draw(t, "heads")
+		s := newStack(stations, heads, groupGap)
 		height, perPage := rapid.Float32Range(2, 12).Draw(t, "height"), rapid.IntRange(1, 3).Draw(t, "columns")
 		whole := rapid.Bool().Draw(t, "whole")
 		columns := s.fill(height, perPage, whole)

@@ -10,8 +10,7 @@ type rowSize struct {
 type measured struct {
 	stations [][]rowSize
 	badge    float32
-	now      float32 // widest line of the band that tells what runs
-	next     float32 // widest that tells what comes next
+	words    float32 // widest line of the band
 }
 
 // longestName is the width, in shares of the text size, from which a name is cut.
@@ -33,7 +32,7 @@ func measure(c Climb, words []string) measured {
 		m.stations = append(m.stations, rows)
 	}
 	for _, text := range words {
-		m.now, m.next = max(m.now, share(text, true)), max(m.next, share(soon+text, false)+hair)
+		m.words = max(m.words, share(text, true))
 	}
 	return m
 }
@@ -56,7 +55,7 @@ func (m measured) wider(than measured) measured {
 			rows[n] = rows[n].wider(than.stations[i][n])
 		}
 	}
-	m.badge, m.now, m.next = max(m.badge, than.badge), max(m.now, than.now), max(m.next, than.next)
+	m.badge, m.words = max(m.badge, than.badge), max(m.words, than.words)
 	return m
 }
 

@@ -8,10 +8,12 @@ type part struct{ station, from, to int }
 // column is what stands under each other on a page.
 type column []part
 
-// stack is rows that are to be put into columns: their heights and, between those
-// of two stations, a gap.
+// stack is rows that are to be put into columns: their heights, what stands over
+// those of each station wherever a column begins it or goes on with it, and a gap
+// between two stations.
 type stack struct {
 	stations [][]float32 // heights of the rows
+	heads    []float32   // over them
 	gap      float32
 	rows     []place // all of them in their order
 }
@@ -22,13 +24,13 @@ type place struct {
 	until        float32
 }
 
-func newStack(stations [][]float32, gap float32) stack {
-	s := stack{stations: stations, gap: gap}
+func newStack(stations [][]float32, heads []float32, gap float32) stack {
+	s := stack{stations: stations, heads: heads, gap: gap}
 	at := float32(0)
 	for i, rows := range stations {
 		for n, high := range rows {
 			if n == 0 && len(s.rows) > 0 {
-				at += gap
+				at += gap + heads[i]
 			}
 			at += high
 			s.rows = append(s.rows, place{i, n, at})
@@ -40,7 +42,7 @@ func newStack(stations [][]float32, gap float32) stack {
 // high is how high the rows from one up to another are.
 func (s stack) high(from, to int) float32 {
 	first := s.rows[from]
-	return s.rows[to-1].until - first.until + s.stations[first.station][first.row]
+	return s.rows[to-1].until - first.until + s.stations[first.station][first.row] + s.heads[first.station]
 }
 
 // breaks reports whether a column that begins with a row tears its station apart.
@@ -132,7 +134,7 @@ func (s stack) best(before []cost, to int, height float32, whole bool) cost {
 
 // fits reports whether a whole station fits into a column.
 func (s stack) fits(station int, height float32) bool {
-	all := float32(0)
+	all := s.heads[station]
 	for _, high := range s.stations[station] {
 		all += high
 	}
@@ -161,4 +163,48 @@ func (s stack) parts(from, to int) column {
 		c = append(c, part{r.station, r.row, r.row + 1})
 	}
 	return c
+}
+
+// page is what is shown at once: columns side by side.
+type page []column
+
+// paged puts columns side by side; without any there is one empty page.
+func paged(columns []column, perPage int) []page {
+	pages := []page{}
+	for from := 0; from < len(columns); from += perPage {
+		pages = append(pages, columns[from:min(from+perPage, len(columns))])
+	}
+	if len(pages) == 0 {
+		pages = []page{nil}
+	}
+	return pages
+}
+
+// lengths is how many rows each page has.
+func lengths(pages []page) []int {
+	all := make([]int, len(pages))
+	for i, p := range pages {
+		for _, c := range p {
+			for _, part := range c {
+				all[i] += part.to - part.from
+			}
+		}
+	}
+	return all
+}
+
+// torn is how many stations stand on more than one page.
+func torn(pages []page) int {
+	last, torn := map[int]int{}, map[int]bool{}
+	for i, p := range pages {
+		for _, c := range p {
+			for _, part := range c {
+				if was, ok := last[part.station]; ok && was != i {
+					torn[part.station] = true
+				}
+				last[part.station] = i
+			}
+		}
+	}
+	return len(torn)
 }

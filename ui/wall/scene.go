@@ -29,6 +29,8 @@ type Face struct {
 	Text string
 	Tone Tone
 	Done float64 // of the part that runs, 0 to 1
+
+	Bright bool // it lies on the bright ground of a rest
 }
 
 // Tone is how a clock is to be taken.

@@ -249,7 +249,8 @@ func TestConditioning(t *testing.T) {
 	scene, face = h.scene()
 	assert.Equal(t, "10:55", face.Text)
 	emom := scene.Work.Panels[1]
-	assert.Equal(t, "rest, 2 of 10", emom.Round)
+	assert.Equal(t, "minute 2 of 10", emom.Round)
+	assert.True(t, emom.Rest)
 	assert.False(t, emom.Items[0].Present, "the second minute is rest")
 	assert.True(t, emom.Items[0].Next)
 	swing := h.swing()

@@ -34,6 +34,7 @@ type View struct {
 
 	measured measured
 	fit      fit
+	work     Work // as much of it as is shown
 	workFit  workFit
 	drawn    drawn
 	shown    Face
@@ -140,7 +141,7 @@ func (v *View) lay(scene Scene) {
 		v.measured = m
 		v.relay(fitClimb(m, v.screen(), v.size, waitIn(scene.Climb.Lasts)))
 	case scene.Work != nil:
-		v.workFit = fitWork(*scene.Work, v.screen(), v.size)
+		v.work, v.workFit = fitWork(*scene.Work, v.screen(), v.size)
 	}
 }
 
@@ -184,7 +185,7 @@ func (v *View) paint() {
 	case s.Climb != nil && len(v.fit.pages) > 0:
 		p.climb(*s.Climb, v.fit, v.drawn.turn, v.notice)
 	case s.Work != nil && len(v.workFit.pages) > 0:
-		p.work(*s.Work, v.workFit, v.drawn.turn, v.notice)
+		p.work(v.work, v.workFit, v.drawn.turn, v.notice)
 	case s.Idle != nil:
 		v.ground.FillColor = color.Black
 		p.idle(*s.Idle, v.screen().believed(), v.size, v.notice)
@@ -205,7 +206,11 @@ func (v *View) face(f Face) {
 		return
 	}
 	area{margin, margin, clockWidth * b.clock, clockHeight * b.clock}.put(v.clock)
-	v.clock.Set(f.Text, tones[f.Tone])
+	tone := tones[f.Tone]
+	if f.Bright {
+		tone = look.Ground
+	}
+	v.clock.Set(f.Text, tone)
 	v.clock.Show()
 	done := area{margin, margin + clockHeight*b.clock + b.strip*1.25, (v.size.Width - 2*margin) * float32(f.Done), max(2, b.strip*0.25)}
 	done.put(v.progress)

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"windlass/internal/clock"
+	"windlass/internal/conditioning"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 )
@@ -20,7 +21,8 @@ type Work struct {
 type Panel struct {
 	Tracks string
 	Head   string // "AMRAP 12:00"
-	Round  string // "minute 3 of 12"; empty where the clock cannot tell
+	Round  string // "minute 3 of 12", "usual pace: set 2 of 5"
+	Rest   bool   // nobody works just now
 	Items  []Item
 	Loads  bool // some item has loads
 }
@@ -31,18 +33,20 @@ type Item struct {
 	Loads   [3]string // of the full, mid and light tier; for both standards where they differ
 	Present bool      // its turn
 	Next    bool      // its turn comes next
+	Usual   bool      // a usual athlete is about here
 }
 
 func (s State) work(now time.Time) (Work, Face) {
 	var w Work
 	var face Face
-	for _, bw := range s.Board.Workouts {
+	for i, bw := range s.Board.Workouts {
 		m := bw.At(s.Board.Class.Workout, now)
-		w.Panels = append(w.Panels, panelOf(bw, m))
+		w.Panels = append(w.Panels, panelOf(bw, m, s.courses[i]))
 		if face.Text == "" || m.Phase != clock.Over && face.Done >= 1 {
 			face = workFace(m)
 		}
 	}
+	face.Bright = w.rests()
 	w.shareUnit()
 	return w, face
 }
@@ -96,17 +100,33 @@ func workFace(m clock.WorkoutMoment) Face {
 	return f
 }
 
-func panelOf(w desk.BoardWorkout, m clock.WorkoutMoment) Panel {
-	p := Panel{Tracks: strings.Join(w.Tracks, ", "), Head: w.Title, Round: roundOf(w.Workout, m)}
+// rests reports whether everybody rests.
+func (w Work) rests() bool {
+	for _, p := range w.Panels {
+		if !p.Rest {
+			return false
+		}
+	}
+	return len(w.Panels) > 0
+}
+
+func panelOf(w desk.BoardWorkout, m clock.WorkoutMoment, course []conditioning.Leg) Panel {
+	p := Panel{Tracks: strings.Join(w.Tracks, ", "), Head: w.Title, Rest: m.Phase == clock.Resting, Round: roundOf(w.Workout, m)}
+	usual := clock.Position(course, m)
+	if usual != clock.None && p.Round == "" {
+		p.Round = usualRound(w.Workout, course[usual])
+	}
 	for i, it := range w.Items {
 		item := itemOf(it)
 		item.Present, item.Next = m.Item == i && m.Phase == clock.Working, m.Next == i && m.Item != i
+		item.Usual = w.Workout.Format == gym.Chipper && usual == i
 		p.Loads = p.Loads || item.Loads[0] != ""
 		p.Items = append(p.Items, item)
 	}
 	return p
 }
 
+// roundOf says how far a workout is where its clock can tell.
 func roundOf(w gym.Workout, m clock.WorkoutMoment) string {
 	switch {
 	case m.Phase == clock.Ready:
@@ -115,14 +135,50 @@ func roundOf(w gym.Workout, m clock.WorkoutMoment) string {
 		return "begins"
 	case m.Phase == clock.Over:
 		return "over"
-	case m.Phase == clock.Resting && m.Round > 0:
-		return fmt.Sprintf("rest, %d of %d", m.Round, m.Rounds)
-	case m.Round > 0 && w.Format == gym.EMOM:
+	case m.Round == 0:
+		return ""
+	case w.Format == gym.EMOM:
 		return fmt.Sprintf("minute %d of %d", m.Round, m.Rounds)
-	case m.Round > 0:
-		return fmt.Sprintf("round %d of %d", m.Round, m.Rounds)
+	case m.Phase == clock.Resting:
+		return fmt.Sprintf("then round %d of %d", m.Round+1, m.Rounds)
+	}
+	return fmt.Sprintf("work: round %d of %d", m.Round, m.Rounds)
+}
+
+// usualRound says how far a usual athlete is in a workout of which no clock can see
+// where anybody is; the word tells that it is a guess.
+func usualRound(w gym.Workout, at conditioning.Leg) string {
+	switch {
+	case w.Format == gym.AMRAP:
+		return fmt.Sprintf("usual pace: round %d", at.Pass+1)
+	case w.Format == gym.PlainSets:
+		return fmt.Sprintf("usual pace: set %d of %d", at.Pass+1, w.Rounds)
+	case w.Format == gym.Chipper:
+		return fmt.Sprintf("usual pace: %d of %d", at.Item+1, len(w.Items))
+	case len(w.Reps) > 0:
+		return fmt.Sprintf("usual pace: the %ds", w.Reps[at.Pass])
+	case w.Rounds > 1:
+		return fmt.Sprintf("usual pace: round %d of %d", at.Pass+1, w.Rounds)
 	}
 	return ""
+}
+
+// coursesOf works out where a usual athlete is in each workout of a board. A workout
+// that cannot be worked out has no course, and shows no guess.
+func coursesOf(b desk.Board, book *gym.Book) [][]conditioning.Leg {
+	find := func(name string) (gym.Movement, bool) {
+		for _, m := range book.Movements {
+			if string(m.Key) == name {
+				return m, true
+			}
+		}
+		return gym.Movement{}, false
+	}
+	courses := make([][]conditioning.Leg, len(b.Workouts))
+	for i, w := range b.Workouts {
+		courses[i], _ = conditioning.Course(w.Workout, find, conditioning.DefaultPace())
+	}
+	return courses
 }
 
 func itemOf(it desk.BoardItem) Item {
