@@ -231,3 +231,42 @@ func TestBuildRefuses(t *testing.T) {
 		}
 	}
 }
+
+// An exception takes the place of the plan's load at its rung alone, also where it
+// is the attempt or what a lifter settles at.
+func TestExceptionsTakeThePlaceOfPlannedLoads(t *testing.T) {
+	plan, err := climb.Generate(20)
+	require.NoError(t, err)
+	l := gym.Lifter{Reps: 3, Base: 100 * mass.Kilogram}
+	rig := climb.Rig{Rack: climb.Whole(kilos(1, 200))}
+	before, err := climb.Build(plan, l, rig)
+	require.NoError(t, err)
+	last := len(plan.Rungs) - 1
+	l = l.Except(gym.Exception{Rung: 4, Load: 68 * mass.Kilogram}).Except(gym.Exception{Rung: last, Load: 101 * mass.Kilogram})
+	l = l.Except(gym.Exception{Rung: 99, Load: mass.Kilogram})
+	after, err := climb.Build(plan, l, rig)
+	require.NoError(t, err)
+	for i := range plan.Rungs {
+		want := before.Steps[i].Load
+		switch i {
+		case 4:
+			want = 68 * mass.Kilogram
+		case last:
+			want = 101 * mass.Kilogram
+		}
+		assert.Equal(t, want, after.Steps[i].Load, "rung %d", i+1)
+	}
+	assert.Equal(t, 101*mass.Kilogram, after.Attempt.Load)
+	l.Calls = []gym.Call{{Rung: 4, Kind: gym.SettleCall}}
+	settled, err := climb.Build(plan, l, rig)
+	require.NoError(t, err)
+	assert.Equal(t, 68*mass.Kilogram, settled.Outcome.Load)
+}
+
+// kilos is every whole kilogram of a range.
+func kilos(from, to int) (all []mass.Mass) {
+	for n := from; n <= to; n++ {
+		all = append(all, mass.Mass(n)*mass.Kilogram)
+	}
+	return all
+}

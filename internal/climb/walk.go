@@ -19,6 +19,7 @@ type walk struct {
 func (w *walk) climb() Path {
 	p := Path{Steps: w.steps, Lines: lines(w.plan, w.lifter.Base)}
 	w.rungs, p.Attempt = ladder(w.plan, w.lifter.Base, w.rig)
+	p.Attempt = w.except(p.Attempt)
 	for i := w.lifter.Joined; i < len(w.steps); i++ {
 		w.plain(i)
 		switch w.calls[i] {
@@ -34,6 +35,23 @@ func (w *walk) climb() Path {
 	}
 	p.Outcome = w.top()
 	return p
+}
+
+// except takes the loads that the coach chose for single rungs in place of the
+// plan's, and returns the attempt that is left.
+func (w *walk) except(a *Attempt) *Attempt {
+	last := len(w.rungs) - 1
+	for _, e := range w.lifter.Exceptions {
+		if e.Load <= 0 || e.Rung < 0 || e.Rung > last {
+			continue
+		}
+		w.rungs[e.Rung] = load{mass: e.Load}
+		if a != nil && e.Rung == last {
+			ceiling := share(w.lifter.Base, w.plan.Ceiling)
+			a = &Attempt{Load: e.Load, Over: max(0, percentOf(e.Load-ceiling, w.lifter.Base))}
+		}
+	}
+	return a
 }
 
 // plain fills in a step as planned.

@@ -52,6 +52,7 @@ type BoardSet struct {
 	Discs   []plates.Disc // a side, heaviest inside; of the option that climbs while a call is open
 	On, Off []plates.Disc // a side: what to change since the set before at the station
 	Blocks  bool          // raise the bar on blocks
+	Last    bool          // lifts when all stations have lifted in this window
 	Either  []EitherLoad  // both numbers, while the call is open
 }
 
@@ -107,6 +108,7 @@ func (bs *Boards) Board(c gym.Class) Board {
 	for i := range b.Bench {
 		bs.stack(b.Bench[i:i+1], heap{})
 	}
+	bs.restack(b)
 	return b
 }
 
@@ -160,8 +162,8 @@ func (bs *Boards) lifter(c gym.Class, l gym.Lifter) BoardLifter {
 		row.Fault = err
 		return row
 	}
-	for _, step := range row.Path.Steps {
-		row.Sets = append(row.Sets, BoardSet{Step: step})
+	for i, step := range row.Path.Steps {
+		row.Sets = append(row.Sets, BoardSet{Step: step, Last: l.Exception(i).Last})
 	}
 	return row
 }

@@ -48,34 +48,53 @@ func (bs *Boards) stack(lifters []BoardLifter, h heap) {
 	if lifters[0].floor {
 		loads = loads.FromFloor()
 	}
-	var on []plates.Disc
 	for i, step := range bs.sequence(lifters[0], key, loads, targets) {
 		sets[i].Discs, sets[i].Blocks = step.PerSide, step.Blocks
-		sets[i].Off, sets[i].On = change(on, step.PerSide)
-		on = step.PerSide
 		for _, o := range sets[i].Options {
 			loading, _ := loads.AtMost(o.Load)
 			sets[i].Either = append(sets[i].Either, EitherLoad{Option: o, Discs: loading.PerSide})
 		}
 	}
+	changes(sets)
+}
+
+// changes works out what to change on the bar from set to set.
+func changes(sets []*BoardSet) {
+	var on []plates.Disc
+	for _, s := range sets {
+		s.Off, s.On = change(on, s.Discs)
+		on = s.Discs
+	}
 }
 
 // inTurn lists the sets of a station in the order in which they are lifted:
-// window by window, in each one lifter after the other.
+// window by window, in each one lifter after the other, and who lifts last after
+// the others.
 func inTurn(lifters []BoardLifter) (sets []*BoardSet, targets []mass.Mass) {
 	for rung := range windows(lifters) {
-		for i := range lifters {
-			if rung < len(lifters[i].Sets) && lifters[i].Sets[rung].Likely() > 0 {
-				sets = append(sets, &lifters[i].Sets[rung])
-				targets = append(targets, lifters[i].Sets[rung].Likely())
+		for _, last := range []bool{false, true} {
+			for i := range lifters {
+				if s, ok := lifters[i].lifts(rung); ok && s.Last == last {
+					sets, targets = append(sets, s), append(targets, s.Likely())
+				}
 			}
 		}
 	}
 	return sets, targets
 }
 
-// planWays is how many ways to make a load are weighed for the board.
-const planWays = 64
+// lifts returns a lifter's set in a window; false where nothing is lifted.
+func (l *BoardLifter) lifts(rung int) (*BoardSet, bool) {
+	if rung >= len(l.Sets) || l.Sets[rung].Likely() == 0 {
+		return nil, false
+	}
+	return &l.Sets[rung], true
+}
+
+// planWays is how many ways to make a load are weighed for the board: those with
+// the fewest discs. Among many the fewest moves would pile a dozen small discs on a
+// sleeve.
+const planWays = 6
 
 // keptStacks bounds what is remembered: a class of forty has a few hundred
 // different queues in an hour.

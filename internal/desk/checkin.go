@@ -131,7 +131,7 @@ func (d *Desk) joinIfItCan(c *gym.Class, athlete gym.ID) {
 // dress gives a lifter the lift, bar and base of a piece. On a day by percentages
 // there is no climb: the loads stand with those of the second lift.
 func (d *Desk) dress(l *gym.Lifter, a gym.Athlete, p gym.Piece) {
-	l.Lift, l.Reps, l.Bar, l.Base, l.Source, l.Start = p.Lift, p.Reps, "", 0, "", 0
+	l.Lift, l.Reps, l.Bar, l.Base, l.Source, l.Start, l.Exceptions = p.Lift, p.Reps, "", 0, "", 0, nil
 	lift, ok := d.Lift(p.Lift)
 	if !ok || p.Reps < 1 || len(p.Scheme) > 0 {
 		l.Lift = ""

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"windlass/internal/mass"
 	"windlass/internal/plates"
@@ -74,102 +73,4 @@ func (bs *Boards) from(bar string, h heap, targets []mass.Mass) (*plates.Loads, 
 		}
 	}
 	return own, h.key, nil
-}
-
-// BoardClash is a plate that runs out, when all stations load at once.
-type BoardClash struct {
-	Rungs    []int // from 1
-	Disc     plates.Disc
-	Need     int // pairs, where most are wanted
-	Have     int
-	Restack  bool     // other plates make the same loads
-	Stations []string // that change their load, or wait; empty for a restack
-	Wait     bool
-}
-
-// Clashes tells which plates run out where all stations of a board load as it
-// says, their first lifters at once, then their second, and so on.
-func (bs *Boards) Clashes(b Board) []BoardClash {
-	queues, rungs, names := bs.queues(b)
-	var all []BoardClash
-	for _, c := range plates.Check(queues) {
-		at := slices.IndexFunc(all, func(x BoardClash) bool { return x.Disc == c.Disc && x.Restack == c.Loadable() })
-		if at < 0 {
-			at = len(all)
-			all = append(all, newClash(c, names))
-		}
-		x := &all[at]
-		x.Need = max(x.Need, c.Need)
-		if rung := rungs[c.Set]; !slices.Contains(x.Rungs, rung) {
-			x.Rungs = append(x.Rungs, rung)
-		}
-	}
-	return all
-}
-
-func newClash(c plates.Clash, names []string) BoardClash {
-	x := BoardClash{Disc: c.Disc, Have: c.Have, Restack: c.Loadable(), Wait: c.Ways[0].Out == plates.Wait}
-	if !x.Restack {
-		for _, i := range c.Ways[0].Bars {
-			x.Stations = append(x.Stations, names[i])
-		}
-	}
-	return x
-}
-
-// queues lays the bars of all stations side by side, turn by turn; a bar whose
-// lifter rests keeps what it carried.
-func (bs *Boards) queues(b Board) (queues []plates.Queue, rungs []int, names []string) {
-	for _, s := range b.Stations {
-		if len(s.Lifters) == 0 || s.Lifters[0].Bar == "" {
-			continue
-		}
-		loads, err := bs.loadsOf(loadKey{bar: s.Lifters[0].Bar})
-		if err != nil {
-			continue
-		}
-		q := plates.Queue{Loads: loads}
-		var on plates.Loading
-		rungs = nil
-		for rung := range b.Class.Climb.Rungs {
-			for turn := range turns(b) {
-				if turn < len(s.Lifters) && rung < len(s.Lifters[turn].Sets) {
-					if set := s.Lifters[turn].Sets[rung]; set.Likely() > 0 {
-						on = plates.Loading{Bar: loads.Bar(), Total: set.Likely(), PerSide: set.Discs}
-					}
-				}
-				q.Sets = append(q.Sets, on)
-				rungs = append(rungs, rung+1)
-			}
-		}
-		queues, names = append(queues, q), append(names, s.Name)
-	}
-	return queues, rungs, names
-}
-
-// turns is how many lifters the fullest station has.
-func turns(b Board) (most int) {
-	for _, s := range b.Stations {
-		most = max(most, len(s.Lifters))
-	}
-	return most
-}
-
-// Text says what runs out and what to do.
-func (c BoardClash) Text() string {
-	text := fmt.Sprintf("%s: all stations together want %d pairs of %s, the gym has %d.", rungWords(c.Rungs), c.Need, c.Disc, c.Have)
-	switch {
-	case c.Restack:
-		return text + " Other plates make the same loads."
-	case c.Wait:
-		return text + " To wait until the others have lifted: " + strings.Join(c.Stations, ", ") + "."
-	}
-	return text + " To load the nearest that is left: " + strings.Join(c.Stations, ", ") + "."
-}
-
-func rungWords(rungs []int) string {
-	if len(rungs) == 1 {
-		return fmt.Sprintf("Rung %d", rungs[0])
-	}
-	return fmt.Sprintf("Rungs %d to %d", rungs[0], rungs[len(rungs)-1])
 }

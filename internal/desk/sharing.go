@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"windlass/internal/climb"
+	"windlass/internal/clock"
 	"windlass/internal/gym"
 	"windlass/internal/station"
 )
@@ -16,20 +17,57 @@ type Sharing struct {
 	Notes []SharingNote
 }
 
-// SharingNote is one thing that does not work out, with what would mend it.
+// SharingNote is one thing that does not work out, with the cheapest mend that was
+// found.
 type SharingNote struct {
 	Text  string
 	Err   error                    // instead of a text: why nobody can be seated
 	Aside bool                     // another way, not a fault
 	Mend  string                   // what the one action does; empty where there is none
 	Anew  bool                     // the action shares the stations anew
-	Do    func(class gym.ID) error // the action
+	Does  []string                 // what the action changes, a sentence each
+	Done  string                   // what to say afterwards where it is not that
+	Do    func(class gym.ID) error // the action, one step of undo
 }
 
-// Sharing judges a class where its lifters stand: who has no station, which
-// windows are too short, and which plates run out.
+// fewChanges is how many changes of an action are told one by one.
+const fewChanges = 4
+
+// Changes tells what the action changes, the first few one by one.
+func (n SharingNote) Changes() []string {
+	if len(n.Does) <= fewChanges {
+		return n.Does
+	}
+	first := slices.Clone(n.Does[:fewChanges-1])
+	return append(first, fmt.Sprintf("And %d changes more.", len(n.Does)-len(first)))
+}
+
+// Said is what to say when the action was done.
+func (n SharingNote) Said() string {
+	if n.Done != "" {
+		return n.Done
+	}
+	return strings.Join(n.Changes(), " ")
+}
+
+// rungToCome is the first rung that can still be changed: the present one, and none
+// after the end.
+func (d *Desk) rungToCome(c gym.Class) int {
+	m := clock.Climb(c.Climb, c.Clock, d.now())
+	switch {
+	case !m.Started:
+		return 0
+	case m.Finished:
+		return len(c.Climb.Rungs)
+	}
+	return m.Rung
+}
+
+// Sharing judges a class where its lifters stand: who has no station, and for the
+// rungs that are to come, which are too short and which plates run out.
 func (d *Desk) Sharing(c gym.Class) Sharing {
-	if len(c.Lifters) == 0 || len(c.Climb.Rungs) == 0 {
+	from := d.rungToCome(c)
+	if len(c.Lifters) == 0 || from >= len(c.Climb.Rungs) {
 		return Sharing{}
 	}
 	s, err := d.seating(c, placesOf(c))
@@ -45,8 +83,9 @@ func (d *Desk) Sharing(c gym.Class) Sharing {
 	}
 	sharing := Sharing{Moves: plan.Moves}
 	sharing.Notes = append(sharing.Notes, d.unseated(c, s, plan)...)
-	sharing.Notes = append(sharing.Notes, d.late(c, s, plan)...)
-	sharing.Notes = append(sharing.Notes, d.short(c)...)
+	sharing.Notes = append(sharing.Notes, d.short(c, from)...)
+	sharing.Notes = append(sharing.Notes, d.late(c, s, plan, from)...)
+	sharing.Notes = append(sharing.Notes, d.exceptional(c, from)...)
 	sharing.Notes = append(sharing.Notes, d.bare(c)...)
 	return sharing
 }
@@ -97,133 +136,34 @@ func (d *Desk) unseated(c gym.Class, s seating, plan station.Plan) []SharingNote
 	}
 	var notes []SharingNote
 	for _, x := range plan.Standing {
-		notes = append(notes, SharingNote{Text: fmt.Sprintf("%s has no station: %s.", s.lifters[x.Lifter].Name, x.Why)})
+		notes = append(notes, d.seatless(c, s, x))
 	}
 	return notes
 }
 
-// late says where the clock cannot be kept, and offers what helps.
-func (d *Desk) late(c gym.Class, s seating, plan station.Plan) []SharingNote {
-	short := shortfalls(plan)
-	if len(short.rungs) == 0 && len(plan.Standing) == 0 {
-		return nil
-	}
-	var notes []SharingNote
-	if len(short.rungs) > 0 {
-		note := SharingNote{Text: fmt.Sprintf("The clock cannot be kept: %s too short, by %d s at %s.",
-			listed("rung", short.rungs, len(short.by)), short.worst, s.stations[short.at].Name)}
-		if !c.Clock.Started() {
-			longer := lengthened(c.Climb, short.by)
-			note.Text += " Made long enough, the climb takes " + climb.Time(longer.Rungs[len(longer.Rungs)-1].Until) + "."
-			note.Mend = "Lengthen the rungs"
-			note.Do = func(class gym.ID) error { return d.KeepClimb(class, longer) }
-		}
-		notes = append(notes, note)
-	}
-	mends, err := s.solver.Mends(s.lifters)
-	if err != nil {
-		return notes
-	}
-	return append(notes, d.mends(c, s, mends)...)
-}
-
-// shortfall is where and by how much a class's windows are too short.
-type shortfall struct {
-	by    []int // seconds, for each rung
-	rungs []int // from 1, those that are too short
-	worst int   // seconds
-	at    int   // the station of the worst
-}
-
-func shortfalls(plan station.Plan) shortfall {
-	var f shortfall
-	for at, g := range plan.Groups {
-		if f.by == nil {
-			f.by = make([]int, len(g.Windows))
-		}
-		for w := range g.Windows {
-			over := g.Windows[w].Over()
-			f.by[w] = max(f.by[w], over)
-			if over > f.worst {
-				f.worst, f.at = over, at
+// seatless names a lifter without a station, and offers the emptiest where the
+// lift is done, with the bar that lies there.
+func (d *Desk) seatless(c gym.Class, s seating, x station.Standing) SharingNote {
+	who := c.Lifters[s.who[x.Lifter]]
+	note := SharingNote{Text: fmt.Sprintf("%s has no station: %s.", s.lifters[x.Lifter].Name, x.Why)}
+	at, fewest := -1, mostPlaces
+	for i := range d.book.Equipment.Stations {
+		n := 0
+		for _, other := range c.Lifters {
+			if other.Station == i && other.Lift == who.Lift {
+				n++
 			}
 		}
-	}
-	for w, by := range f.by {
-		if by > 0 {
-			f.rungs = append(f.rungs, w+1)
+		if n > 0 && n < fewest {
+			at, fewest = i, n
 		}
 	}
-	return f
-}
-
-// listed writes "rung 2 is", "rungs 1, 2 and 4 are", "all rungs are".
-func listed(noun string, numbers []int, of int) string {
-	if len(numbers) == of {
-		return "all " + noun + "s are"
+	if at < 0 {
+		return note
 	}
-	if len(numbers) == 1 {
-		return fmt.Sprintf("%s %d is", noun, numbers[0])
-	}
-	var words []string
-	for _, n := range numbers[:len(numbers)-1] {
-		words = append(words, fmt.Sprint(n))
-	}
-	return fmt.Sprintf("%ss %s and %d are", noun, strings.Join(words, ", "), numbers[len(numbers)-1])
-}
-
-// lengthened is a climb with so many more seconds in each rung.
-func lengthened(plan gym.ClimbPlan, by []int) gym.ClimbPlan {
-	plan.Rungs = slices.Clone(plan.Rungs)
-	later := 0
-	for i := range plan.Rungs {
-		plan.Rungs[i].At += later
-		later += by[i]
-		plan.Rungs[i].Until += later
-	}
-	return plan
-}
-
-// mends turns what would help into actions; a second wave is the coach's to call.
-func (d *Desk) mends(c gym.Class, s seating, mends []station.Mend) []SharingNote {
-	var notes []SharingNote
-	for _, m := range mends {
-		switch m.Do {
-		case station.Move:
-			who := c.Lifters[s.who[m.Lifters[0]]].Athlete
-			to := s.where[m.To]
-			notes = append(notes, SharingNote{
-				Text:  fmt.Sprintf("One move helps most: %s to %s.", s.lifters[m.Lifters[0]].Name, s.stations[m.To].Name),
-				Aside: true, Mend: "Move",
-				Do: func(class gym.ID) error { return d.MoveLifter(class, who, to) },
-			})
-		case station.Wave:
-			notes = append(notes, SharingNote{Aside: true, Text: "Or let a second wave climb after the others: " + s.names(m.Lifters) + "."})
-		}
-	}
-	return notes
-}
-
-// fewNames is how many names a sentence lists.
-const fewNames = 3
-
-func (s seating) names(lifters []int) string {
-	if len(lifters) > fewNames {
-		return count(len(lifters), "lifter")
-	}
-	var names []string
-	for _, i := range lifters {
-		names = append(names, s.lifters[i].Name)
-	}
-	return strings.Join(names, ", ")
-}
-
-// short says which plates run out, and what way the coach has.
-func (d *Desk) short(c gym.Class) []SharingNote {
-	boards := d.Boards()
-	var notes []SharingNote
-	for _, clash := range boards.Clashes(boards.Board(c)) {
-		notes = append(notes, SharingNote{Text: clash.Text(), Aside: clash.Restack})
-	}
-	return notes
+	note.Mend = "Move there"
+	note.Does = []string{fmt.Sprintf("%s joins the %s at %s, with the bar there.",
+		s.lifters[x.Lifter].Name, count(fewest, "lifter"), d.book.Equipment.Stations[at].Name)}
+	note.Do = func(class gym.ID) error { return d.MoveLifter(class, who.Athlete, at) }
+	return note
 }

@@ -157,8 +157,11 @@ func (d *Desk) ShareStations(class gym.ID) error {
 }
 
 func (d *Desk) shareAll(c *gym.Class) error {
+	from := d.rungToCome(*c)
 	for i := range c.Lifters {
-		c.Lifters[i].Station, c.Lifters[i].Place = -1, 0
+		l := &c.Lifters[i]
+		l.Station, l.Place = -1, 0
+		l.Exceptions = slices.DeleteFunc(slices.Clone(l.Exceptions), func(e gym.Exception) bool { return e.Rung >= from })
 	}
 	return d.seat(c, func(s seating) (station.Plan, error) { return s.solver.Solve(s.lifters) })
 }
