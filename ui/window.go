@@ -25,35 +25,37 @@ var Size = fyne.NewSize(1440, 900)
 
 // Options are what the program hands to its window.
 type Options struct {
-	Speed  float64        // of the desk's clock against the real one; 0 is 1
-	Wall   func()         // opens, fills or closes the wall window; nil where there is none
-	Look   func()         // draws every window in the look that the settings ask for
-	Front  string         // the room to begin in; empty is the first
-	Keeper gymroom.Keeper // of the gym's file; nil where the window has none
+	Speed   float64         // of the desk's clock against the real one; 0 is 1
+	Wall    func()          // opens, fills or closes the wall window; nil where there is none
+	Look    func()          // draws every window in the look that the settings ask for
+	Front   string          // the room to begin in; empty is the first
+	Keeper  gymroom.Keeper  // of the gym's file; nil where the window has none
+	Machine gymroom.Machine // that the program runs on; nil where nothing is known of it
 }
 
 // Window is the console's main window.
 type Window struct {
-	desk   *desk.Desk
-	window fyne.Window
-	wall   func()
-	look   func()
-	keeper gymroom.Keeper
-	speed  float64
-	names  []string
-	rooms  []room.Room
-	rail   []*kit.RailItem
-	stale  []bool // the room was made in another look
-	dark   bool
-	front  int
-	stage  *fyne.Container
-	notice *kit.Notice
-	gym    *kit.Text
+	desk    *desk.Desk
+	window  fyne.Window
+	wall    func()
+	look    func()
+	keeper  gymroom.Keeper
+	machine gymroom.Machine
+	speed   float64
+	names   []string
+	rooms   []room.Room
+	rail    []*kit.RailItem
+	stale   []bool // the room was made in another look
+	dark    bool
+	front   int
+	stage   *fyne.Container
+	notice  *kit.Notice
+	gym     *kit.Text
 }
 
 // NewWindow fills a window with the console. It must be called on Fyne's thread.
 func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
-	w := &Window{desk: d, window: in, wall: o.Wall, look: o.Look, keeper: o.Keeper, speed: o.Speed, stage: container.NewStack()}
+	w := &Window{desk: d, window: in, wall: o.Wall, look: o.Look, keeper: o.Keeper, machine: o.Machine, speed: o.Speed, stage: container.NewStack()}
 	if w.speed == 0 {
 		w.speed = 1
 	}
@@ -164,6 +166,10 @@ func (w *Window) Window() fyne.Window { return w.window }
 // Keeper returns what copies and checks the gym's file; nil where the window has
 // no file of its own. The Gym room asks for it.
 func (w *Window) Keeper() gymroom.Keeper { return w.keeper }
+
+// Machine returns what is known of the machine; nil for nothing. The Gym room asks
+// for it.
+func (w *Window) Machine() gymroom.Machine { return w.machine }
 
 // Wall implements room.Host.
 func (w *Window) Wall() {

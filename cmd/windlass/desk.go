@@ -4,11 +4,13 @@ import (
 	"context"
 	"crypto/rand"
 	"os"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
 	"windlass/internal/desk"
+	"windlass/internal/sound"
 	"windlass/internal/store"
 	"windlass/ui"
 	"windlass/ui/look"
@@ -23,6 +25,7 @@ type console struct {
 	file    *store.File
 	release func()
 	wall    *wallProcess
+	engine  *sound.Engine
 	main    *ui.Window
 	stop    context.CancelFunc
 }
@@ -111,24 +114,28 @@ func openDesk(o options) (*desk.Desk, *store.File, error) {
 }
 
 func (c *console) show(d *desk.Desk) {
-	c.relook(d.Settings().Dark && !c.options.light)
+	c.relook(d)
 	c.wall = newWallProcess(c.options)
+	c.engine = sound.New(sound.Open, time.Now)
+	c.engine.Choose(recall(speakerKept))
 	c.main = ui.NewWindow(c.window, d, ui.Options{
-		Speed:  c.options.pace.speed,
-		Wall:   func() { c.main.Fail(c.wall.next()) },
-		Look:   func() { c.relook(d.Settings().Dark) },
-		Keeper: keeper{c},
+		Speed:   c.options.pace.speed,
+		Wall:    func() { c.main.Fail(c.wall.next()) },
+		Look:    func() { c.relook(d) },
+		Keeper:  keeper{c},
+		Machine: machine{c},
 	})
 	ctx, stop := context.WithCancel(context.Background())
 	c.stop = stop
 	go c.main.Run(ctx)
-	go c.listen(ctx)
+	go c.listen(ctx, c.engine)
 }
 
-// relook draws every window in the dark or the light look.
-func (c *console) relook(dark bool) {
+// relook draws every window in the look that the gym has chosen, or in the light one
+// that the command line asks for.
+func (c *console) relook(d *desk.Desk) {
 	palette := look.Light()
-	if dark {
+	if d.Settings().Dark && !c.options.light {
 		palette = look.Dark()
 	}
 	c.app.Settings().SetTheme(look.New(palette))
@@ -152,9 +159,9 @@ func (c *console) close() {
 
 // listen lets the class's clock be heard. Without a device it is silent, and the
 // coach is told once.
-func (c *console) listen(ctx context.Context) {
+func (c *console) listen(ctx context.Context, engine *sound.Engine) {
 	say := func(sentence string) { fyne.Do(func() { c.main.Say(sentence, false) }) }
-	if err := hear(ctx, c.options, say); err != nil {
+	if err := hear(ctx, c.options, engine, say); err != nil {
 		fyne.Do(func() { c.main.Fail(err) })
 	}
 }

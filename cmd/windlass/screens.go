@@ -2,11 +2,8 @@ package main
 
 import (
 	"context"
-	"encoding/json"
 	"errors"
 	"fmt"
-	"os"
-	"path/filepath"
 	"slices"
 	"time"
 
@@ -52,7 +49,7 @@ type placing struct {
 }
 
 func newPlacing(w fyne.Window, v *wall.View) *placing {
-	return &placing{window: w, view: v, choice: rememberedMonitor()}
+	return &placing{window: w, view: v, choice: recall(monitorKept)}
 }
 
 // full reports whether the wall fills a screen.
@@ -190,52 +187,7 @@ func (p *placing) fill(m monitor) {
 		}
 		return
 	}
-	remember(m.Name)
+	_ = keepHere(monitorKept, m.Name) // chosen anew next time, which needs no complaint
 	time.AfterFunc(arriveAfter, func() { fyne.Do(func() { p.window.SetFullScreen(true) }) })
 	time.AfterFunc(arriveAfter+redrawAfter, func() { fyne.Do(p.window.Content().Refresh) })
-}
-
-// remembered is what this machine keeps of its wall. It is not the gym's: another
-// machine has other screens.
-type remembered struct {
-	Monitor string `json:"monitor"`
-}
-
-func rememberedPath() (string, error) {
-	dir, err := os.UserConfigDir()
-	if err != nil {
-		return "", err
-	}
-	return filepath.Join(dir, "windlass", "wall.json"), nil
-}
-
-// rememberedMonitor returns the name of the monitor that the wall was on last, or
-// nothing: a machine that remembers nothing chooses anew.
-func rememberedMonitor() string {
-	path, err := rememberedPath()
-	if err != nil {
-		return ""
-	}
-	text, err := os.ReadFile(path)
-	if err != nil {
-		return ""
-	}
-	var r remembered
-	if json.Unmarshal(text, &r) != nil {
-		return ""
-	}
-	return r.Monitor
-}
-
-// remember keeps the monitor of the wall. Where that cannot be kept the wall is
-// chosen anew next time, which needs no complaint.
-func remember(name string) {
-	path, err := rememberedPath()
-	if err != nil || os.MkdirAll(filepath.Dir(path), 0o700) != nil {
-		return
-	}
-	text, err := json.Marshal(remembered{Monitor: name})
-	if err == nil {
-		_ = os.WriteFile(path, text, 0o600)
-	}
 }

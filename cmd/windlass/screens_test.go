@@ -1,6 +1,7 @@
 package main
 
 import (
+	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -39,18 +40,24 @@ func TestMonitorHolds(t *testing.T) {
 	assert.False(t, m.holds(3200, 100))
 }
 
-// The chosen screen is remembered on this machine, and a file that is none is no
+// A machine keeps its screen and its speaker apart, and one that keeps nothing is no
 // reason to complain.
-func TestTheScreenIsRemembered(t *testing.T) {
+func TestAMachineRemembers(t *testing.T) {
 	t.Setenv("XDG_CONFIG_HOME", t.TempDir())
 	t.Setenv("AppData", t.TempDir())
 	t.Setenv("HOME", t.TempDir())
-	assert.Empty(t, rememberedMonitor())
-	remember("HDMI-2")
-	assert.Equal(t, "HDMI-2", rememberedMonitor())
-	path, err := rememberedPath()
+	assert.Empty(t, recall(monitorKept))
+	require.NoError(t, keepHere(monitorKept, "HDMI-2"))
+	require.NoError(t, keepHere(speakerKept, "Hall amplifier, \"left\""))
+	assert.Equal(t, "HDMI-2", recall(monitorKept))
+	assert.Equal(t, "Hall amplifier, \"left\"", recall(speakerKept))
+	require.NoError(t, keepHere(speakerKept, ""))
+	assert.Empty(t, recall(speakerKept), "the usual one")
+	path, err := keptPath(speakerKept)
 	require.NoError(t, err)
-	require.FileExists(t, path)
+	require.NoError(t, os.Remove(path))
+	require.NoError(t, os.Mkdir(path, 0o700))
+	require.ErrorContains(t, keepHere(speakerKept, "Hall"), "keep the speaker of this machine")
 }
 
 // The only screen has the desk under the wall: how to get back stands there first,

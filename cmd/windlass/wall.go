@@ -28,6 +28,7 @@ type wallWindow struct {
 	view    *wall.View
 	place   *placing
 	class   atomic.Pointer[gym.Class] // as the file said it last
+	shows   atomic.Pointer[string]    // how much of the class is shown at once
 }
 
 // runWall shows the wall until its window is closed or the desk asks for that.
@@ -56,9 +57,10 @@ func runWall(o options) error {
 	w.app.Lifecycle().SetOnStarted(func() {
 		w.app.Driver().SetDisableScreenBlanking(true)
 		go func() { defer close(done); w.run(ctx, file) }()
-		go serve(mail, map[string]func(){
-			askNext:  func() { fyne.Do(w.next) },
-			askClose: func() { fyne.Do(w.app.Quit) },
+		go serve(mail, map[string]func() string{
+			askNext:    func() string { fyne.Do(w.next); return "" },
+			askClose:   func() string { fyne.Do(w.app.Quit); return "" },
+			askReading: w.reading,
 		})
 		if !o.plain() {
 			go w.place.run(ctx)
@@ -152,4 +154,14 @@ func (w *wallWindow) tick(notice string) {
 	}
 	w.view.Notice(notice)
 	w.view.Tick(w.options.pace.now())
+	reading := w.view.Reading()
+	w.shows.Store(&reading)
+}
+
+// reading tells what the wall showed last; a wall whose window hangs still answers.
+func (w *wallWindow) reading() string {
+	if s := w.shows.Load(); s != nil {
+		return *s
+	}
+	return ""
 }

@@ -58,23 +58,28 @@ func TestWallGetsWhatItsDeskHas(t *testing.T) {
 // there is one wall of a file.
 func TestDeskAndWallFindEachOther(t *testing.T) {
 	db := filepath.Join(t.TempDir(), "gym.windlass")
-	require.ErrorIs(t, askWall(db, askNext), errNoWall)
+	ask := func(request string) error { _, err := askWall(db, request); return err }
+	require.ErrorIs(t, ask(askNext), errNoWall)
 	mail, err := listenForDesk(db)
 	require.NoError(t, err)
 	asked := make(chan string, 2)
-	go serve(mail, map[string]func(){
-		askNext:  func() { asked <- askNext },
-		askClose: func() { asked <- askClose },
+	go serve(mail, map[string]func() string{
+		askNext:    func() string { asked <- askNext; return "" },
+		askClose:   func() string { asked <- askClose; return "" },
+		askReading: func() string { return "36 lifters at 8 m on this screen: 8 pages, 30 s a round." },
 	})
-	require.NoError(t, askWall(db, askNext))
+	require.NoError(t, ask(askNext))
 	assert.Equal(t, askNext, <-asked)
 	require.NoError(t, newWallProcess(options{db: db}).close())
 	assert.Equal(t, askClose, <-asked)
-	require.ErrorContains(t, askWall(db, "sing"), "does not answer")
+	reading, err := askWall(db, askReading)
+	require.NoError(t, err)
+	assert.Equal(t, "36 lifters at 8 m on this screen: 8 pages, 30 s a round.", reading)
+	require.ErrorContains(t, ask("sing"), "does not answer")
 	_, err = listenForDesk(db)
 	require.ErrorContains(t, err, "has a wall already")
 	require.NoError(t, mail.Close())
-	require.ErrorIs(t, askWall(db, askNext), errNoWall)
+	require.ErrorIs(t, ask(askNext), errNoWall)
 	require.NoError(t, newWallProcess(options{db: db}).close(), "nothing to close")
 }
 
@@ -172,7 +177,7 @@ func TestTheDeskIsHeard(t *testing.T) {
 	speaker := make(tape, 20)
 	ctx, stop := context.WithCancel(t.Context())
 	ended := make(chan error, 1)
-	h := &hearing{options: options{db: path}, say: func(string) {}, engine: sound.New(func() (sound.Output, error) { return speaker, nil }, time.Now)}
+	h := &hearing{options: options{db: path}, say: func(string) {}, engine: sound.New(func(string) (sound.Output, error) { return speaker, nil }, time.Now)}
 	go func() { ended <- h.run(ctx) }()
 	class.Clock = gym.Run{}.Start(time.Now())
 	require.NoError(t, file.Write(t.Context(), gym.PutClass{Class: class}))

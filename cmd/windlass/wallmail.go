@@ -16,13 +16,17 @@ import (
 // The desk asks its wall for a few things over a local socket; a desk that was
 // killed and started again finds the wall that it left behind.
 //
-//	request = ( "next" | "close" ) "\n"
-//	answer  = "done" "\n"
+//	request = ( "next" | "close" | "reading" ) "\n"
+//	answer  = "done" [ " " sentence ] "\n"
 const (
-	askNext  = "next"
-	askClose = "close"
-	answered = "done"
+	askNext    = "next"
+	askClose   = "close"
+	askReading = "reading" // how much of the class it shows at once
+	answered   = "done"
 )
+
+// longestLine is how many bytes a request or an answer has at most.
+const longestLine = 400
 
 // mailPatience is how long one of the two waits for the other.
 const mailPatience = time.Second
@@ -62,7 +66,7 @@ func listenForDesk(db string) (net.Listener, error) {
 }
 
 // serve does what the desk asks for, until the socket is closed.
-func serve(mail net.Listener, do map[string]func()) {
+func serve(mail net.Listener, do map[string]func() string) {
 	for {
 		conn, err := mail.Accept()
 		if err != nil {
@@ -73,15 +77,14 @@ func serve(mail net.Listener, do map[string]func()) {
 }
 
 // answer does one thing; a desk that is gone by then needs no answer.
-func answer(conn net.Conn, do map[string]func()) {
+func answer(conn net.Conn, do map[string]func() string) {
 	defer conn.Close()
 	request, err := readLine(conn)
 	if err != nil {
 		return
 	}
 	if f, ok := do[request]; ok {
-		f()
-		_, _ = io.WriteString(conn, answered+"\n")
+		_, _ = io.WriteString(conn, strings.TrimSpace(answered+" "+f())+"\n")
 	}
 }
 
@@ -90,22 +93,24 @@ func readLine(conn net.Conn) (string, error) {
 	if err := conn.SetDeadline(time.Now().Add(mailPatience)); err != nil {
 		return "", err
 	}
-	line, err := bufio.NewReader(io.LimitReader(conn, 80)).ReadString('\n')
+	line, err := bufio.NewReader(io.LimitReader(conn, longestLine)).ReadString('\n')
 	return strings.TrimSpace(line), err
 }
 
-// askWall asks the wall of a file for something; errNoWall where there is none.
-func askWall(db, request string) error {
+// askWall asks the wall of a file for something and returns the sentence that it
+// answers with, if any; errNoWall where there is none.
+func askWall(db, request string) (string, error) {
 	conn, err := net.DialTimeout("unix", mailPath(db), mailPatience)
 	if err != nil {
-		return errNoWall
+		return "", errNoWall
 	}
 	defer conn.Close()
 	if _, err := io.WriteString(conn, request+"\n"); err != nil {
-		return fmt.Errorf("ask the wall: %w", err)
+		return "", fmt.Errorf("ask the wall: %w", err)
 	}
-	if _, err := readLine(conn); err != nil {
-		return fmt.Errorf("ask the wall: it does not answer: %w; close its window and open it again", err)
+	line, err := readLine(conn)
+	if err != nil {
+		return "", fmt.Errorf("ask the wall: it does not answer: %w; close its window and open it again", err)
 	}
-	return nil
+	return strings.TrimSpace(strings.TrimPrefix(line, answered)), nil
 }

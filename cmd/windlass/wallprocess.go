@@ -21,7 +21,7 @@ func newWallProcess(o options) *wallProcess { return &wallProcess{options: o} }
 // next opens the wall; an open one fills the screen, and one that fills it is
 // closed. On a machine with a second monitor a new wall fills that at once.
 func (p *wallProcess) next() error {
-	err := askWall(p.options.db, askNext)
+	_, err := askWall(p.options.db, askNext)
 	if !errors.Is(err, errNoWall) {
 		return err
 	}
@@ -33,7 +33,7 @@ func (p *wallProcess) next() error {
 
 // close closes the wall, if there is one.
 func (p *wallProcess) close() error {
-	if err := askWall(p.options.db, askClose); !errors.Is(err, errNoWall) {
+	if _, err := askWall(p.options.db, askClose); !errors.Is(err, errNoWall) {
 		return err
 	}
 	return nil

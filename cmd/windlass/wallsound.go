@@ -26,11 +26,10 @@ type hearing struct {
 // would all come at once.
 const tooLate = 400 * time.Millisecond
 
-// hear plays the cues of the gym's file until ctx ends, and says what keeps them
-// from being heard, once. say is called on this goroutine.
-func hear(ctx context.Context, o options, say func(sentence string)) error {
-	usual := func() (sound.Output, error) { return sound.Open("") }
-	return (&hearing{options: o, say: say, engine: sound.New(usual, time.Now)}).run(ctx)
+// hear plays the cues of the gym's file through an engine until ctx ends, closes it,
+// and says what keeps them from being heard, once. say is called on this goroutine.
+func hear(ctx context.Context, o options, engine *sound.Engine, say func(sentence string)) error {
+	return (&hearing{options: o, say: say, engine: engine}).run(ctx)
 }
 
 func (h *hearing) run(ctx context.Context) error {

@@ -17,7 +17,7 @@ type Output interface {
 // Engine plays cues on a goroutine of its own. Its methods may be called from any
 // goroutine and never wait.
 type Engine struct {
-	open  func() (Output, error)
+	open  func(name string) (Output, error)
 	now   func() time.Time
 	cues  chan Cue
 	done  chan struct{}
@@ -26,8 +26,9 @@ type Engine struct {
 	mu      sync.Mutex
 	on      bool
 	volume  float64
+	chosen  string // name of the device; empty for the machine's usual one
 	trouble string // not told yet
-	told    bool   // since a cue was last heard
+	told    bool   // since a cue was last heard as it was to be
 }
 
 // queue is how many cues may wait for a device that is slow to open; later ones
@@ -37,9 +38,9 @@ const queue = 4
 // retryAfter is how long a device that failed is left alone.
 const retryAfter = 10 * time.Second
 
-// New starts an engine that plays through what open returns. It is on at full
-// volume.
-func New(open func() (Output, error), now func() time.Time) *Engine {
+// New starts an engine that plays through what open returns for the name of a device,
+// which is empty for the machine's usual one. It is on at full volume.
+func New(open func(name string) (Output, error), now func() time.Time) *Engine {
 	e := &Engine{
 		open: open, now: now, on: true, volume: 1,
 		cues: make(chan Cue, queue), done: make(chan struct{}), ended: make(chan struct{}),
@@ -53,10 +54,38 @@ func (e *Engine) Play(c Cue) {
 	if on, volume := e.setting(); !on || volume == 0 {
 		return
 	}
+	e.push(c)
+}
+
+func (e *Engine) push(c Cue) {
 	select {
 	case e.cues <- c:
 	default:
 	}
+}
+
+// Test lets a cue be heard even from a mute engine, and tells anew what keeps it
+// from being heard.
+func (e *Engine) Test() {
+	e.mu.Lock()
+	e.told, e.trouble = false, ""
+	e.mu.Unlock()
+	e.push(Start)
+}
+
+// Choose names the device that is to be played through from the next cue on; empty
+// is the machine's usual one. While the chosen one is not there the usual one stands
+// in for it.
+func (e *Engine) Choose(name string) {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	e.chosen, e.told, e.trouble = name, false, ""
+}
+
+func (e *Engine) choice() string {
+	e.mu.Lock()
+	defer e.mu.Unlock()
+	return e.chosen
 }
 
 // Set switches the engine on or off and sets its volume, 0 to 1.
@@ -100,69 +129,25 @@ func (e *Engine) run() {
 		case c := <-e.cues:
 			_, volume := e.setting()
 			d.play(louder(Samples(c), volume))
+			d.back()
 		}
 	}
 }
 
-// device is the output of an engine, opened when it is needed.
-type device struct {
-	engine *Engine
-	out    Output
-	failed time.Time
-}
-
-// play plays through the device; one that was lost is opened again at once, and
-// one that cannot be opened is left alone for a while.
-func (d *device) play(samples []int16) {
-	for range 2 {
-		if !d.ready() {
-			return
-		}
-		err := d.out.Play(samples)
-		if err == nil {
-			d.engine.heard()
-			return
-		}
-		d.close()
-		d.engine.fail(err)
-	}
-}
-
-func (d *device) ready() bool {
-	now := d.engine.now()
-	if d.out != nil {
-		return true
-	}
-	if !d.failed.IsZero() && now.Sub(d.failed) < retryAfter {
-		return false
-	}
-	out, err := d.engine.open()
-	if err != nil {
-		d.failed = now
-		d.engine.fail(err)
-		return false
-	}
-	d.out, d.failed = out, time.Time{}
-	return true
-}
-
-func (d *device) close() {
-	if d.out != nil {
-		d.out.Close()
-		d.out = nil
-	}
-}
-
-// fail keeps what is wrong, to be told once until something is heard again.
-func (e *Engine) fail(err error) {
+// say keeps a sentence, to be told once until all is well again.
+func (e *Engine) say(sentence string) {
 	e.mu.Lock()
 	defer e.mu.Unlock()
 	if !e.told {
-		e.told = true
-		e.trouble = fmt.Sprintf("No sound: %v. The clock goes on; connect a speaker, and the next cue is heard.", err)
+		e.told, e.trouble = true, sentence
 	}
 }
 
+func (e *Engine) fail(err error) {
+	e.say(fmt.Sprintf("No sound: %v. The clock goes on; connect a speaker, and the next cue is heard.", err))
+}
+
+// heard notes that a cue was heard through the device that was chosen.
 func (e *Engine) heard() {
 	e.mu.Lock()
 	defer e.mu.Unlock()

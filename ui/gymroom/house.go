@@ -17,6 +17,7 @@ import (
 type house struct {
 	*Gym
 	body   fyne.CanvasObject
+	own    *ownMachine
 	lines  []*kept
 	unit   *kit.Segmented
 	first  *kit.Segmented
@@ -36,7 +37,7 @@ var (
 )
 
 func newHouse(g *Gym) section {
-	h := &house{Gym: g}
+	h := &house{Gym: g, own: newOwnMachine(g)}
 	left := kit.Column(look.Gap4, h.identity(), h.noise())
 	right := kit.Column(look.Gap4, h.loads(), h.screens())
 	h.body = page("The gym", scroll(kit.Equal(look.Gap4, left, right)))
@@ -46,10 +47,10 @@ func newHouse(g *Gym) section {
 func (h *house) content() fyne.CanvasObject { return h.body }
 
 func (h *house) keys() []room.Key {
-	return []room.Key{
+	return append([]room.Key{
 		{Press: "L", Does: "Change between the dark and the light look", Do: func() { h.choose(1 - h.dark.Chosen()) }},
 		{Press: "S", Does: "Switch the sound on or off", Do: func() { h.setSound(!h.sound.On()) }},
-	}
+	}, h.own.keys()...)
 }
 
 // line adds a line of text that is a part of the settings.
@@ -101,6 +102,7 @@ func (h *house) screens() fyne.CanvasObject {
 	viewer := h.line("Metres from the wall to its farthest reader", "The wall's letters are set for that distance.", desk.ViewerText,
 		func(s *gym.Settings, text string) (err error) { s.Viewer, err = desk.ReadViewer(text); return err })
 	viewer.SetNote("On a screen that is small for it, the wall turns many pages.")
+	h.own.wall = viewer.SetNote
 	h.discs = kit.NewToggle("Discs in the sport's colours", false, func(on bool) {
 		h.set("Plate pictures are redrawn.", func(s *gym.Settings) { s.SportDiscs = on })
 	})
@@ -138,8 +140,10 @@ func (h *house) noise() fyne.CanvasObject {
 	h.volume = kit.NewSegmented([]string{"20 %", "40 %", "60 %", "80 %", "100 %"}, 0, func(i int) {
 		h.set("The volume is changed.", func(s *gym.Settings) { s.Volume = volumes[i] })
 	})
-	return kit.NewCard("Sound", kit.Column(look.Gap2, h.sound,
-		labelled("Volume", h.volume, "Every cue is shown on the screen as well, with or without sound.")))
+	rows, actions := h.own.sound()
+	rows = append([]fyne.CanvasObject{h.sound,
+		labelled("Volume", h.volume, "Every cue is shown on the screen as well, with or without sound.")}, rows...)
+	return kit.NewCard("Sound", kit.Column(look.Gap2, rows...), actions...)
 }
 
 func (h *house) setSound(on bool) {
@@ -174,6 +178,7 @@ func (h *house) refresh() {
 	h.volume.Set(desk.NearestStep(volumes, s.Volume))
 	h.sound.Set(s.Sound)
 	h.discs.Set(s.SportDiscs)
+	h.own.refresh()
 }
 
 func indexOf[T comparable](all []T, one T) int {

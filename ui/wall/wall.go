@@ -10,6 +10,7 @@
 package wall
 
 import (
+	"fmt"
 	"image/color"
 	"reflect"
 	"slices"
@@ -36,6 +37,7 @@ type View struct {
 	fit      fit
 	work     Work // as much of it as is shown
 	workFit  workFit
+	reading  string // for the coach
 	drawn    drawn
 	shown    Face
 	ground   *canvas.Rectangle
@@ -139,9 +141,14 @@ func (v *View) lay(scene Scene) {
 			m = m.wider(v.measured)
 		}
 		v.measured = m
-		v.relay(fitClimb(m, v.screen(), v.size, waitIn(scene.Climb.Lasts)))
+		wait := waitIn(scene.Climb.Lasts)
+		v.relay(fitClimb(m, v.screen(), v.size, wait))
+		v.reading = readingOf(m, v.fit, v.screen(), wait)
 	case scene.Work != nil:
 		v.work, v.workFit = fitWork(*scene.Work, v.screen(), v.size)
+		v.reading = fmt.Sprintf("The conditioning takes %s.", counted(len(v.workFit.pages), "page"))
+	default:
+		v.reading = "No class runs on the wall."
 	}
 }
 
