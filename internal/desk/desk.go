@@ -6,7 +6,8 @@
 // transaction, holds the new value and says what changed. The package promises
 // that a verb which returns an error has changed nothing, neither in memory nor
 // on disk. It draws nothing and has no clock of its own: now is handed in. It is
-// used from one goroutine.
+// used from one goroutine; what takes long is handed out to be done beside it, as a
+// [LongStep], an [Import] or a [Lesson].
 package desk
 
 import (
@@ -25,6 +26,9 @@ import (
 type Store interface {
 	Load(ctx context.Context) (gym.Book, error)
 	Write(ctx context.Context, changes ...gym.Change) error
+	// WriteMany is Write for a long list, beside the desk: written hears how many
+	// are, and when ctx ends the way is free within a change.
+	WriteMany(ctx context.Context, changes []gym.Change, written func(n int)) error
 }
 
 // Desk holds the gym while the program runs.
@@ -41,6 +45,8 @@ type Desk struct {
 	tiers     tiers
 	undo      []step
 	redo      []step
+	long      *LongStep // on its way into the file; nil for none
+	longFrom  int       // changes
 	listeners []func(Topic)
 	watch     watch
 	boards    *Boards // nil until somebody asks
@@ -53,7 +59,7 @@ func Open(ctx context.Context, store Store, now func() time.Time, random io.Read
 	if err != nil {
 		return nil, fmt.Errorf("open desk: %w", err)
 	}
-	d := &Desk{store: store, now: now, random: random, book: book}
+	d := &Desk{store: store, now: now, random: random, book: book, longFrom: longFrom}
 	d.index = newIndex(&d.book)
 	return d, nil
 }
@@ -99,20 +105,36 @@ func (d *Desk) doContext(ctx context.Context, label string, changes ...gym.Chang
 
 // make writes and holds the changes, and returns the step that takes them back.
 func (d *Desk) make(ctx context.Context, changes []gym.Change) (step, error) {
+	defer d.goFirst()()
 	var back step
-	back.changes, back.renamed = d.book.Inverse(changes, d.NewID, gym.Void{At: d.now(), Reason: "undone"})
+	back.changes, back.renamed = d.book.Inverse(changes, d.NewID, d.undone())
 	if err := d.store.Write(ctx, changes...); err != nil {
 		return step{}, err
 	}
+	if d.long != nil {
+		d.long.heed(changes)
+	}
+	d.hold(changes)
+	return back, nil
+}
+
+// undone is the void of a row that is taken back.
+func (d *Desk) undone() gym.Void { return gym.Void{At: d.now(), Reason: "undone"} }
+
+// hold makes of memory what the file says now, and tells of it.
+func (d *Desk) hold(changes []gym.Change) {
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)
 	d.tiers.heed(changes)
 	topic := topicOf(changes)
 	d.forget(topic)
+	d.tell(topic)
+}
+
+func (d *Desk) tell(about Topic) {
 	for _, f := range d.listeners {
-		f(topic)
+		f(about)
 	}
-	return back, nil
 }
 
 // forget drops what was worked out from rows that have changed.

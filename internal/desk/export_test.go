@@ -10,3 +10,7 @@ func (d *Desk) Mind(is clock.Instant) (string, error) {
 	}
 	return d.mind(is)
 }
+
+// LongFrom makes steps of so many changes long, so that a test needs no sheet of
+// hundreds of rows.
+func (d *Desk) LongFrom(changes int) { d.longFrom = changes }

@@ -7,7 +7,6 @@ import (
 	"io"
 	"math/rand/v2"
 	"path/filepath"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -55,18 +54,11 @@ type ImportAs struct {
 // NewImport prepares the reading of a sheet against what the gym's file says now.
 // [Import.Read] touches nothing of the desk, so it may run beside it.
 func (d *Desk) NewImport(name string, as ImportAs) *Import {
+	logs := [...]Topic{AboutResults, AboutResults, AboutBouts}[as.Kind]
 	return &Import{
-		Kind: as.Kind, Name: name, book: snapshot(d.book),
+		Kind: as.Kind, Name: name, book: snapshot(d.book, logs),
 		o: exchange.Options{Unit: as.Unit, Dates: as.Dates, Today: d.Today(), Now: d.now(), NewID: d.namer()},
 	}
-}
-
-// snapshot is a book whose rows no verb of the desk changes any more.
-func snapshot(b gym.Book) gym.Book {
-	b.Lifts, b.Movements, b.Tracks = slices.Clone(b.Lifts), slices.Clone(b.Movements), slices.Clone(b.Tracks)
-	b.Athletes, b.Moves = slices.Clone(b.Athletes), slices.Clone(b.Moves)
-	b.Results, b.Bouts = slices.Clone(b.Results), slices.Clone(b.Bouts)
-	return b
 }
 
 // namer names rows on another goroutine: its randomness is its own, sown from the
@@ -107,13 +99,25 @@ func (i *Import) Says() string {
 // AcceptImport makes what a sheet proposes in one step that undo takes back. With
 // rows refused it changes nothing, unless they are to be skipped.
 func (d *Desk) AcceptImport(i *Import, skipBad bool) error {
+	long, err := d.BeginImport(i, skipBad)
+	_, err = d.atOnce("", long, err)
+	return err
+}
+
+// BeginImport is [Desk.AcceptImport] that only begins a long step, which it
+// returns; a short one is made.
+func (d *Desk) BeginImport(i *Import, skipBad bool) (*LongStep, error) {
 	if n := len(i.Proposal.Rejected); n > 0 && !skipBad {
-		return fmt.Errorf("bring %q in: %s refused; mend the sheet, or choose to skip the bad rows", i.Name, wereRows(n))
+		return nil, fmt.Errorf("bring %q in: %s refused; mend the sheet, or choose to skip the bad rows", i.Name, wereRows(n))
 	}
-	if len(i.Proposal.Changes) == 0 {
-		return nil
+	label, changes := "bring "+i.Name+" in", i.Proposal.Changes
+	switch n := len(changes); {
+	case n == 0:
+		return nil, nil
+	case n < d.longFrom:
+		return nil, d.do(label, changes...)
 	}
-	return d.do("bring "+i.Name+" in", i.Proposal.Changes...)
+	return d.begin(label, changes, nil, &d.undo)
 }
 
 func wereRows(n int) string {

@@ -122,5 +122,6 @@ func crowded(t testing.TB, n int) *desk.Desk {
 // shelf keeps a book where no file is asked for.
 type shelf struct{ book gym.Book }
 
-func (s shelf) Load(context.Context) (gym.Book, error)     { return s.book, nil }
-func (s shelf) Write(context.Context, ...gym.Change) error { return nil }
+func (s shelf) Load(context.Context) (gym.Book, error)                   { return s.book, nil }
+func (s shelf) Write(context.Context, ...gym.Change) error               { return nil }
+func (s shelf) WriteMany(context.Context, []gym.Change, func(int)) error { return nil }

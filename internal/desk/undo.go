@@ -33,25 +33,46 @@ func lastLabel(steps []step) string {
 
 // Undo takes the last step back and returns its label. What is only ever added
 // to the file is voided, never erased.
-func (d *Desk) Undo() (string, error) { return d.shift(&d.undo, &d.redo) }
+func (d *Desk) Undo() (string, error) { return d.atOnce(d.BeginUndo()) }
 
 // Redo makes the last undone step again and returns its label.
-func (d *Desk) Redo() (string, error) { return d.shift(&d.redo, &d.undo) }
+func (d *Desk) Redo() (string, error) { return d.atOnce(d.BeginRedo()) }
 
-func (d *Desk) shift(from, to *[]step) (string, error) {
+// BeginUndo is [Desk.Undo] that only begins a long step, which it returns.
+func (d *Desk) BeginUndo() (string, *LongStep, error) { return d.shift(&d.undo, &d.redo) }
+
+// BeginRedo is [Desk.Redo] that only begins a long step, which it returns.
+func (d *Desk) BeginRedo() (string, *LongStep, error) { return d.shift(&d.redo, &d.undo) }
+
+func (d *Desk) shift(from, to *[]step) (string, *LongStep, error) {
+	defer d.goFirst()() // what is taken up now is the last step
 	if len(*from) == 0 {
-		return "", ErrNothing
+		return "", nil, ErrNothing
 	}
 	last := (*from)[len(*from)-1]
-	back, err := d.make(context.Background(), d.keepNamed(last.changes))
+	changes, label := d.keepNamed(last.changes), fmt.Sprintf("take back %q", last.label)
+	if len(changes) >= d.longFrom {
+		long, err := d.begin(label, changes, from, to)
+		return last.label, long, err
+	}
+	back, err := d.make(context.Background(), changes)
 	if err != nil {
-		return last.label, fmt.Errorf("take back %q: %w", last.label, err)
+		return last.label, nil, fmt.Errorf("%s: %w", label, err)
 	}
 	*from = (*from)[:len(*from)-1]
 	back.label = last.label
 	*to = append(*to, back)
 	d.rename(last.renamed)
-	return last.label, nil
+	return last.label, nil, nil
+}
+
+// atOnce finishes a step that was begun, where nobody waits.
+func (d *Desk) atOnce(label string, long *LongStep, err error) (string, error) {
+	if long != nil {
+		err = long.Write(context.Background(), func(int, int) {})
+		d.Land(long)
+	}
+	return label, err
 }
 
 // rename lets the steps that are left speak of rows by their new names.

@@ -1,0 +1,376 @@
+package desk_test
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"math/rand/v2"
+	"reflect"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"windlass/internal/day"
+	"windlass/internal/desk"
+	"windlass/internal/gym"
+)
+
+// gate is a store whose long lists stop at every word of how far they are, until
+// they are let on, called off, or torn.
+type gate struct {
+	desk.Store
+	at   chan int // how far one is
+	on   chan struct{}
+	torn bool
+}
+
+var errTorn = errors.New("the disk was pulled out")
+
+func (g *gate) WriteMany(ctx context.Context, changes []gym.Change, written func(int)) error {
+	ctx, cancel := context.WithCancelCause(ctx)
+	defer cancel(nil)
+	err := g.Store.WriteMany(ctx, changes, func(n int) {
+		written(n)
+		if g.torn {
+			cancel(errTorn)
+			return
+		}
+		select {
+		case g.at <- n:
+		case <-ctx.Done():
+			return
+		}
+		select {
+		case <-g.on:
+		case <-ctx.Done():
+		}
+	})
+	if errors.Is(context.Cause(ctx), errTorn) {
+		return errTorn
+	}
+	return err
+}
+
+// inlet is a desk over a gate, with two athletes and a class whose clock runs.
+type inlet struct {
+	*bench
+	gate  *gate
+	ada   gym.Athlete
+	class gym.Class
+}
+
+func newInlet(t *testing.T) *inlet {
+	h := &inlet{bench: newBench(t)}
+	h.gate = &gate{Store: h.file, at: make(chan int), on: make(chan struct{})}
+	d, err := desk.Open(t.Context(), h.gate, func() time.Time { return h.now }, rand.NewChaCha8([32]byte{2}))
+	require.NoError(t, err)
+	h.Desk = d
+	h.ada = h.join("Ada Brook")
+	h.join("Bo Quist")
+	h.class, err = h.OpenFreeClass()
+	require.NoError(t, err)
+	return h
+}
+
+// resultSheet has a result a day from so many days on.
+func resultSheet(from, rows int) string {
+	var s strings.Builder
+	s.WriteString("Athlete,Lift,Reps,Load,Date\n")
+	for i := range rows {
+		on := day.Of(2010, 1, 1).Add(from + i)
+		fmt.Fprintf(&s, "%s,Back squat,5,%d kg,%s\n", []string{"Ada Brook", "Bo Quist"}[i%2], 40+i%100, on)
+	}
+	return s.String()
+}
+
+func rosterSheet(rows int) string {
+	var s strings.Builder
+	s.WriteString("Name;Track;Back squat 5RM\n")
+	for i := range rows {
+		fmt.Fprintf(&s, "Person %c%c%c;Powerlifting;%d\n", 'A'+i/676%26, 'a'+i/26%26, 'a'+i%26, 60+i%90)
+	}
+	return s.String()
+}
+
+// longRows are of a sheet that tells twice how far it is.
+const longRows = 600
+
+// begin begins to bring a sheet in and writes it beside the desk.
+func (h *inlet) begin(kind desk.ImportKind, sheet string) (*desk.LongStep, context.CancelFunc, <-chan error) {
+	h.t.Helper()
+	long, err := h.BeginImport(h.read(kind, sheet), false)
+	require.NoError(h.t, err)
+	require.NotNil(h.t, long)
+	cancel, ended := h.beside(long)
+	return long, cancel, ended
+}
+
+func (h *inlet) beside(long *desk.LongStep) (context.CancelFunc, <-chan error) {
+	ctx, cancel := context.WithCancel(h.t.Context())
+	ended := make(chan error, 1)
+	go func() { ended <- long.Write(ctx, func(int, int) {}) }()
+	return cancel, ended
+}
+
+// letOn lets a long step on until it ends.
+func (h *inlet) letOn(ended <-chan error) error {
+	for {
+		if over, err := h.oneWord(ended); over {
+			return err
+		}
+	}
+}
+
+// oneWord lets a long step on to its next word of how far it is.
+func (h *inlet) oneWord(ended <-chan error) (over bool, err error) {
+	select {
+	case <-h.gate.at:
+	case err := <-ended:
+		return true, err
+	}
+	select {
+	case h.gate.on <- struct{}{}:
+		return false, nil
+	case err := <-ended: // it was called off in that moment
+		return true, err
+	}
+}
+
+// same tells that the book says what a program that starts now reads.
+func (h *inlet) same() {
+	h.t.Helper()
+	assert.Empty(h.t, differing(*h.open().Book(), *h.Book()))
+}
+
+// differing names the lists in which two books differ.
+func differing(a, b gym.Book) (lists []string) {
+	x, y := reflect.ValueOf(a), reflect.ValueOf(b)
+	for i := range x.NumField() {
+		one, other := x.Field(i), y.Field(i)
+		if one.Kind() == reflect.Slice && one.Len() == 0 && other.Len() == 0 {
+			continue // a book in memory may hold either kind of nothing
+		}
+		if !assert.ObjectsAreEqual(one.Interface(), other.Interface()) {
+			lists = append(lists, x.Type().Field(i).Name)
+		}
+	}
+	return lists
+}
+
+// A result that the coach logs and an athlete who is checked in while a sheet comes
+// in are on the disk at once, and stand before the sheet's rows in the file and in
+// the book.
+func TestVerbsGoBeforeALongStep(t *testing.T) {
+	h := newInlet(t)
+	long, cancel, ended := h.begin(desk.ResultSheet, resultSheet(0, longRows))
+	defer cancel()
+	<-h.gate.at
+	h.gate.on <- struct{}{}
+	require.Equal(t, 512, <-h.gate.at, "half way in")
+	assert.True(t, long.Alone())
+	logged := h.log(h.ada, "back-squat", "5x170")
+	require.NoError(t, h.CheckIn(h.class.ID, h.ada.ID))
+	assert.False(t, long.Alone())
+	assert.Len(t, h.Book().Results, 1, "nothing of the sheet is known before all of it is")
+	h.same()
+	require.NoError(t, h.letOn(ended))
+	h.Land(long)
+	require.Len(t, h.Book().Results, 1+longRows)
+	assert.Equal(t, logged.Result.ID, h.Book().Results[0].ID)
+	h.same()
+	assert.Equal(t, "bring sheet.csv in", h.CanUndo(), "what ended last is taken back first")
+}
+
+// A verb that finds a long step written, but not taken up, takes it up: the book has
+// the rows in the order of the file.
+func TestAVerbTakesUpWhatIsWritten(t *testing.T) {
+	h := newInlet(t)
+	long, cancel, ended := h.begin(desk.ResultSheet, resultSheet(0, longRows))
+	defer cancel()
+	require.NoError(t, h.letOn(ended))
+	assert.Empty(t, h.Book().Results, "it was not taken up yet")
+	logged := h.log(h.ada, "back-squat", "5x170")
+	require.Len(t, h.Book().Results, longRows+1)
+	assert.Equal(t, logged.Result.ID, h.Book().Results[longRows].ID)
+	h.Land(long)
+	assert.Len(t, h.Book().Results, longRows+1, "once")
+	h.same()
+	_, err := h.Undo()
+	require.NoError(t, err)
+	assert.Equal(t, "bring sheet.csv in", h.CanUndo())
+}
+
+func TestALongStepThatIsCalledOffLeavesNothing(t *testing.T) {
+	h := newInlet(t)
+	before, step := *h.open().Book(), h.CanUndo()
+	for _, after := range []int{0, 512} {
+		long, cancel, ended := h.begin(desk.ResultSheet, resultSheet(0, longRows))
+		for at := <-h.gate.at; at < after; at = <-h.gate.at {
+			h.gate.on <- struct{}{}
+		}
+		cancel()
+		require.ErrorIs(t, h.letOn(ended), context.Canceled)
+		h.Land(long)
+		assert.Empty(t, differing(before, *h.Book()), "after %d", after)
+		assert.Equal(t, step, h.CanUndo())
+		h.same()
+	}
+	long, cancel, ended := h.begin(desk.ResultSheet, resultSheet(0, longRows))
+	defer cancel()
+	require.NoError(t, h.letOn(ended))
+	h.Land(long)
+	assert.Len(t, h.Book().Results, longRows, "the way is free again")
+}
+
+// What the coach changes while a sheet comes in stays as the coach left it.
+func TestALongStepGivesWayToAChangeOfItsRows(t *testing.T) {
+	for name, change := range map[string]func(h *inlet) error{
+		"an athlete of the sheet": func(h *inlet) error {
+			a, _ := h.Athlete(h.ada.ID)
+			a.Notes = "left knee"
+			return h.KeepAthlete(a)
+		},
+		"a new athlete whom the sheet has too": func(h *inlet) error { return h.AddAthlete(h.NewAthlete("person aaa"), powerlifting) },
+	} {
+		h := newInlet(t)
+		sheet := strings.Replace(rosterSheet(longRows), "Person Aab;Powerlifting", "Ada Brook;", 1) // off the track
+		sheet = strings.Replace(sheet, "Name;", "Status;Name;", 1)
+		sheet = strings.ReplaceAll(strings.ReplaceAll(sheet, "\nPerson", "\nactive;Person"), "\nAda", "\npaused;Ada")
+		long, cancel, ended := h.begin(desk.RosterSheet, sheet)
+		<-h.gate.at
+		require.NoError(t, change(h), name)
+		require.ErrorContains(t, h.letOn(ended), "changed meanwhile", name)
+		h.Land(long)
+		assert.LessOrEqual(t, len(h.Book().Athletes), 3, name)
+		h.same()
+		cancel()
+	}
+}
+
+// A long step is taken back and made again beside the desk as well, and a failure
+// leaves it where it was among the steps.
+func TestALongStepIsTakenBackBesideTheDesk(t *testing.T) {
+	h := newInlet(t)
+	long, cancel, ended := h.begin(desk.RosterSheet, rosterSheet(longRows))
+	defer cancel()
+	require.NoError(t, h.letOn(ended))
+	h.Land(long)
+	require.Len(t, h.Book().Athletes, 2+longRows)
+	for round := range 2 {
+		label, back, err := h.BeginUndo()
+		require.NoError(t, err)
+		assert.Equal(t, "bring sheet.csv in", label)
+		cancel, ended := h.beside(back)
+		<-h.gate.at
+		h.log(h.ada, "back-squat", fmt.Sprintf("5x%d", 100+round))
+		cancel()
+		require.Error(t, h.letOn(ended))
+		h.Land(back)
+		_, err = h.Undo() // the result, which is the later step
+		require.NoError(t, err)
+		assert.Equal(t, "bring sheet.csv in", h.CanUndo(), "it is where it was")
+
+		_, back, err = h.BeginUndo()
+		require.NoError(t, err)
+		cancel, ended = h.beside(back)
+		require.NoError(t, h.letOn(ended))
+		h.Land(back)
+		cancel()
+		active := 0
+		for _, a := range h.Book().Athletes {
+			if a.Status == gym.Active {
+				active++
+			}
+		}
+		assert.Equal(t, 2, active)
+		h.same()
+		_, again, err := h.BeginRedo()
+		require.NoError(t, err)
+		cancel, ended = h.beside(again)
+		require.NoError(t, h.letOn(ended))
+		h.Land(again)
+		cancel()
+		h.same()
+	}
+}
+
+func TestOneLongStepAtATime(t *testing.T) {
+	h := newInlet(t)
+	i := h.read(desk.ResultSheet, resultSheet(0, longRows))
+	_, err := h.BeginImport(i, false)
+	require.NoError(t, err)
+	_, err = h.BeginImport(i, false)
+	require.ErrorIs(t, err, desk.ErrUnderWay)
+}
+
+// Whatever verbs are made while long steps come in, are called off, fail and are
+// taken back: the book says what the file says, and no verb is lost.
+func TestBookEqualsFileWhateverComesBetween(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		h := newInlet(t)
+		h.LongFrom(25)
+		logged := 0
+		verb := func() {
+			h.log(h.ada, "bench-press", fmt.Sprintf("5x%d", 60+logged))
+			logged++
+		}
+		for range rapid.IntRange(1, 3).Draw(rt, "steps") {
+			h.gate.torn = rapid.IntRange(0, 3).Draw(rt, "torn") == 0
+			long := h.anyLong(rt)
+			cancel, ended := h.beside(long)
+			for range rapid.IntRange(0, 2).Draw(rt, "verbs") {
+				ended = h.letOnTo(ended, rapid.IntRange(0, 1).Draw(rt, "words"))
+				verb()
+			}
+			if rapid.Bool().Draw(rt, "called off") {
+				cancel()
+			}
+			_ = h.letOn(ended)
+			if rapid.Bool().Draw(rt, "verb before it is taken up") {
+				verb()
+			}
+			h.Land(long)
+			cancel()
+			require.Empty(rt, differing(*h.open().Book(), *h.Book()))
+		}
+		benches := 0
+		for _, r := range h.Book().Results {
+			if r.Lift == "bench-press" && (r.Void == nil || r.Void.Reason == "undone") {
+				benches++
+			}
+		}
+		require.Equal(rt, logged, benches, "a verb was lost")
+	})
+}
+
+// anyLong begins to bring a sheet in, to take one back, or to bring it in again.
+func (h *inlet) anyLong(rt *rapid.T) *desk.LongStep {
+	again := rapid.IntRange(0, 2).Draw(rt, "new, back or again")
+	for kind, begin := range map[int]func() (string, *desk.LongStep, error){1: h.BeginUndo, 2: h.BeginRedo} {
+		last := map[int]string{1: h.CanUndo(), 2: h.CanRedo()}[kind]
+		if again == kind && strings.HasPrefix(last, "bring") {
+			_, long, err := begin()
+			require.NoError(rt, err)
+			return long
+		}
+	}
+	long, err := h.BeginImport(h.read(desk.ResultSheet, resultSheet(len(h.Book().Results), 30)), false)
+	require.NoError(rt, err)
+	return long
+}
+
+// letOnTo lets a long step on so many times, or to its end.
+func (h *inlet) letOnTo(ended <-chan error, words int) <-chan error {
+	for range words {
+		if over, err := h.oneWord(ended); over {
+			kept := make(chan error, 1)
+			kept <- err
+			return kept
+		}
+	}
+	return ended
+}
