@@ -36,3 +36,14 @@ func lift(t require.TestingT, c gym.Catalogue, key gym.LiftKey) gym.Lift {
 }
 
 func do(n int, m gym.MovementKey) gym.Item { return gym.Item{Movement: m, Amount: n} }
+
+// crowd is a class in which every third athlete takes each tier, and every other
+// each load standard.
+func crowd(size int, owned gym.Equipment, c gym.Catalogue) Crowd {
+	find := finder(c.Movements)
+	return Crowd{Size: size, Owned: owned, Load: func(athlete int, item gym.Item) mass.Mass {
+		m, _ := find(string(item.Movement))
+		tier := []gym.Tier{gym.Full, gym.Mid, gym.Light}[athlete%3]
+		return m.Loads[gym.Standards()[athlete%2]].Of(tier)
+	}}
+}

@@ -9,15 +9,15 @@ import (
 	"pgregory.net/rapid"
 
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 )
 
 func brief(t require.TestingT) (Brief, gym.Catalogue) {
 	c, _ := catalogue(t)
 	return Brief{
-		Main: lift(t, c, "bench-press"), Reps: 5, Next: lift(t, c, "deadlift"), Apart: 3, Class: 16,
+		Main: lift(t, c, "bench-press"), Reps: 5, Next: lift(t, c, "deadlift"), Apart: 3, Crowd: crowd(16, gym.Equipment{Implements: c.Implements}, c),
 		Since:    map[gym.MovementKey]int{"burpee": 1, "sit-up": 2, "pull-up": 3},
-		Places:   PlacesOf(gym.Equipment{Implements: c.Implements}),
-		Shortest: 8 * 60, Longest: 15 * 60, Movements: c.Movements, Table: DefaultTable(), Pace: DefaultPace(),
+		Shortest: 8 * 60, Longest: 15 * 60, Movements: c.Movements, Table: gym.UsualComposing().Formats, Pace: DefaultPace(),
 	}, c
 }
 
@@ -49,7 +49,7 @@ func TestComposeKeepsItsPromises(t *testing.T) {
 			supported = supported || m.Region == b.Main.Region
 		}
 		assert.True(t, supported)
-		assert.Len(t, p.Why, 6)
+		assert.Len(t, p.Why, 6, "nothing is scarce where nobody has counted")
 		again, err := Compose(b, seed)
 		require.NoError(t, err)
 		assert.Equal(t, p, again)
@@ -79,18 +79,47 @@ func TestComposeVaries(t *testing.T) {
 	assert.Len(t, formats, 3)
 }
 
-func TestComposeHeedsThePlaces(t *testing.T) {
+// What the gym has too little of for the class is left out, and said.
+func TestComposeHeedsTheImplements(t *testing.T) {
 	b, c := brief(t)
-	b.Places = map[string]int{"kettlebell": 8, "dumbbell": 7}
+	b.Crowd = crowd(16, gym.Equipment{Implements: []gym.Implement{
+		{Kind: "kettlebell", Unit: mass.KG, Masses: []mass.Mass{kg(8), kg(16), kg(24)}},
+		{Kind: "dumbbell", Unit: mass.KG, Masses: []mass.Mass{kg(10)}, Total: 1},
+	}}, c)
 	find := finder(c.Movements)
 	for seed := range uint64(30) {
 		p, err := Compose(b, seed)
 		require.NoError(t, err)
+		assert.True(t, p.Sharing.Enough())
 		for _, item := range p.Workout.Items {
 			m, _ := find(string(item.Movement))
 			assert.Contains(t, []string{"", "kettlebell"}, m.Implement)
 		}
+		assert.Contains(t, p.Why[len(p.Why)-2], "Left out, as there are too few implements for a class of 16: ")
 	}
+}
+
+// Where nothing fits in one heat, two are proposed, and how long they take.
+func TestComposeProposesHeatsLast(t *testing.T) {
+	b, c := brief(t)
+	row := gym.Movement{Key: "row", Name: "Row", Region: gym.Upper, Pattern: gym.Pull, Measure: gym.ByReps, Implement: "ring", Seconds: 2}
+	push := gym.Movement{Key: "push", Name: "Push", Region: gym.Upper, Pattern: gym.Push, Measure: gym.ByReps, Implement: "mat", Seconds: 2}
+	b.Movements = []gym.Movement{row, push}
+	b.Crowd = crowd(16, gym.Equipment{Implements: []gym.Implement{
+		{Kind: "ring", Unit: mass.KG, Total: 4}, {Kind: "mat", Unit: mass.KG},
+	}}, c)
+	p, err := Compose(b, 1)
+	require.NoError(t, err)
+	assert.Equal(t, Way{Starts: 2, Turns: 1, Heats: 2}, p.Sharing.Way)
+	assert.Contains(t, p.Why[len(p.Why)-2],
+		"Too few for all 16 at once: ring (16 wanted, 4 there). Begin at different movements, in 2 groups and go in two heats, about ")
+	b.Crowd.Owned.Implements[0].Total = 3
+	_, err = Compose(b, 1)
+	assert.ErrorIs(t, err, ErrNoProposal)
+	assert.ErrorContains(t, err, "takes more implements than there are for a class of 16, even in two heats")
+	b.Crowd.Owned.Implements[0].Total = 1
+	_, err = Compose(b, 1)
+	assert.ErrorContains(t, err, "lacks implements for the class")
 }
 
 func TestComposeSparesFirst(t *testing.T) {

@@ -78,6 +78,15 @@ func ParseScore(text string, kind Kind) (Score, error) {
 	return s, nil
 }
 
+// ReadScore reads a score of whatever kind it is. The error wraps [ErrScore].
+func ReadScore(text string) (Score, error) {
+	s, ok := parseScore(strings.ToLower(strings.TrimSpace(text)))
+	if !ok {
+		return Score{}, fmt.Errorf("read score %q: %w: write one like 12:34, 5+12, 143 or 100 kg", text, ErrScore)
+	}
+	return s, nil
+}
+
 var examples = map[Kind]string{ByTime: "12:34 or cap 85", ByRounds: "5+12", ByReps: "143", ByLoad: "100 kg"}
 
 func parseScore(text string) (Score, bool) {

@@ -69,7 +69,9 @@ func (w *world) found() error {
 		return err
 	}
 	b.Settings.Town, b.Settings.Caution = "Orlemouth", true
-	furnish(&b.Equipment)
+	if err := furnish(&b.Equipment); err != nil {
+		return err
+	}
 	w.book = b
 	w.timetable()
 	w.racks = racks{book: &w.book}

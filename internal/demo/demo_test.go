@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"windlass/data"
 	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/demo"
@@ -61,9 +62,26 @@ func TestEveryWeekday(t *testing.T) {
 	}
 }
 
+// Counting changes no mass of the catalogue, and all but what the demo leaves to
+// the coach is counted.
+func TestImplementsAreCounted(t *testing.T) {
+	catalogue, err := gym.ReadCatalogue(data.Files())
+	require.NoError(t, err)
+	e := made(t, 1, monday).Equipment
+	var uncounted []string
+	for _, i := range catalogue.Implements {
+		assert.Equal(t, i.Masses, e.Implement(i.Kind), i.Kind)
+		if _, counted := e.Pieces(e.Pool(i.Kind, append(i.Masses, 0)[0])); !counted {
+			uncounted = append(uncounted, i.Kind)
+		}
+	}
+	assert.Equal(t, []string{"plate", "skipping-rope"}, uncounted)
+}
+
 func rowsAreValid(t *testing.T, b gym.Book) {
 	require.NoError(t, b.Settings.Valid())
 	require.NoError(t, b.Equipment.Stock.Valid())
+	valid(t, b.Equipment.Implements)
 	valid(t, b.Athletes)
 	valid(t, b.Results)
 	valid(t, b.Bouts)

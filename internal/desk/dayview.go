@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"windlass/internal/conditioning"
-	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/gym"
 )
@@ -105,53 +104,4 @@ func (d *Desk) scoresOf(c gym.Class) []conditioning.Logged {
 		}
 	}
 	return logged
-}
-
-// What a composed workout has to fit (common practice, no source): its window, and
-// how many days ago its movements may last have been done.
-const (
-	composeShortest = 8 * 60
-	composeLongest  = 15 * 60
-	composeApart    = 3
-)
-
-// Compose proposes the conditioning of a day, with its reasons; another seed gives
-// another one.
-func (d *Desk) Compose(c gym.Cycle, at cycle.At, seed uint64) (conditioning.Proposal, error) {
-	plan, next := cycle.Copy(c, at), d.planned(c, at.Track, at.Date(c).Add(1))
-	b := conditioning.Brief{
-		Reps: plan.Main.Reps, Since: d.since(c, at), Apart: composeApart, Class: d.onTrack(at.Track, at.Date(c)),
-		Places: conditioning.PlacesOf(d.book.Equipment), Shortest: composeShortest, Longest: composeLongest,
-		Movements: d.book.Movements, Table: conditioning.DefaultTable(), Pace: d.Pace(),
-	}
-	b.Main, _ = d.Lift(plan.Main.Lift)
-	b.Next, _ = d.Lift(next.Main.Lift)
-	return conditioning.Compose(b, seed)
-}
-
-// planned returns what a cycle plans for a track on a date; a rest day outside it.
-func (d *Desk) planned(c gym.Cycle, track gym.ID, on day.Date) gym.DayPlan {
-	p, _ := c.Plan(track)
-	return p.Day(c.WeekOf(on), on.Weekday())
-}
-
-// since tells how many days before a day each movement was last planned.
-func (d *Desk) since(c gym.Cycle, at cycle.At) map[gym.MovementKey]int {
-	since := map[gym.MovementKey]int{}
-	for back := composeApart; back >= 1; back-- {
-		for _, item := range d.planned(c, at.Track, at.Date(c).Add(-back)).Workout.Items {
-			since[item.Movement] = back
-		}
-	}
-	return since
-}
-
-func (d *Desk) onTrack(track gym.ID, on day.Date) int {
-	n := 0
-	for _, a := range d.book.Athletes {
-		if a.Status == gym.Active && d.TrackOn(a.ID, on).ID == track {
-			n++
-		}
-	}
-	return n
 }

@@ -6,7 +6,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
@@ -43,36 +42,6 @@ func TestLengthsOfAWorkout(t *testing.T) {
 	assert.Less(t, l.Fast, l.Slow)
 	assert.Error(t, b.WorkoutLengths(gym.Workout{Format: gym.AMRAP, Items: w.Items}).Fault, "no length")
 	assert.Equal(t, desk.Lengths{}, b.WorkoutLengths(gym.Workout{}))
-}
-
-// What is composed is whole, spares the next day's lift, repeats nothing of the
-// days before, and is the same for the same seed.
-func TestComposedWorkoutsFitTheirDay(t *testing.T) {
-	b := newBench(t)
-	c := b.planned(8)
-	tuesday := cycle.At{Track: powerlifting, Week: 2, Weekday: day.Tuesday}
-	monday := b.dayOf(c, 2, day.Monday)
-	different := 0
-	first, err := b.Compose(c, tuesday, 1)
-	require.NoError(t, err)
-	for seed := range uint64(20) {
-		p, err := b.Compose(c, tuesday, seed+1)
-		require.NoError(t, err)
-		require.NoError(t, b.WorkoutFault(p.Workout))
-		again, err := b.Compose(c, tuesday, seed+1)
-		require.NoError(t, err)
-		assert.Equal(t, p, again)
-		assert.NotEmpty(t, p.Why)
-		for _, item := range p.Workout.Items {
-			for _, done := range monday.Workout.Items {
-				assert.False(t, item.Movement != "" && item.Movement == done.Movement, "%s was done the day before", item.Movement)
-			}
-		}
-		if !assert.ObjectsAreEqual(first.Workout, p.Workout) {
-			different++
-		}
-	}
-	assert.Greater(t, different, 10, "another seed gives another one")
 }
 
 func TestDayLinesTellAllFiveParts(t *testing.T) {

@@ -89,7 +89,10 @@ func (d *Desk) KeepTotal(kind, text string) error {
 		if i.Total, err = ReadCount(text); err != nil {
 			return err
 		}
-		if i.Total < 1 {
+		switch {
+		case len(i.Each) > 0:
+			return fmt.Errorf("keep %s: its masses are counted one by one; take those counts out first", plainKind(kind))
+		case i.Total < 1 || i.Total > gym.MostPieces:
 			return fmt.Errorf("keep %s: %d is no number of them; write 1 to %d, or nothing if nobody has counted", plainKind(kind), i.Total, gym.MostPieces)
 		}
 	}
@@ -119,19 +122,27 @@ type OwnImplement struct {
 // Counted says how many there are: "34 in all", "20 or more" where some masses were
 // not counted, "14 bars", or that nobody has counted.
 func (i OwnImplement) Counted() string {
+	switch n := i.Count(); {
+	case n == 0:
+		return "not counted"
+	case i.Total > 0, len(i.Each) > 0 && len(i.Each) == len(i.Masses):
+		return fmt.Sprintf("%d in all", n)
+	case len(i.Each) > 0:
+		return fmt.Sprintf("%d or more", n)
+	}
+	return count(i.Bars, "bar")
+}
+
+// Count is how many things were counted; 0 is that nobody has.
+func (i OwnImplement) Count() int {
 	sum := i.Total
 	for _, n := range i.Each {
 		sum += n
 	}
-	switch {
-	case i.Total > 0, sum > 0 && len(i.Each) == len(i.Masses):
-		return fmt.Sprintf("%d in all", sum)
-	case sum > 0:
-		return fmt.Sprintf("%d or more", sum)
-	case i.Bars > 0:
-		return count(i.Bars, "bar")
+	if sum == 0 {
+		return i.Bars
 	}
-	return "not counted"
+	return sum
 }
 
 // Range says how many masses there are: "11 from 20 to 120 kg".

@@ -103,3 +103,11 @@ func (e Equipment) Bar(key string) (plates.Bar, bool) {
 	}
 	return plates.Bar{}, false
 }
+
+// Unit returns the unit in which a kind of implement is marked.
+func (e Equipment) Unit(kind string) mass.Unit {
+	if i := e.kind(kind); i.Unit.Valid() {
+		return i.Unit
+	}
+	return mass.KG
+}

@@ -1,11 +1,8 @@
 package cyclegrid
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2"
 
-	"windlass/internal/conditioning"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
@@ -35,6 +32,7 @@ type workoutPart struct {
 	lengths  *fyne.Container
 	times    [3]*kit.Text
 	note     *kit.Prose
+	sharing  *kit.Prose // whether the implements suffice for the day's class
 	tiers    *kit.Prose
 	own      *fyne.Container // all but the proposal
 	composer *composer
@@ -54,10 +52,11 @@ func newWorkoutPart(e *editor) *workoutPart {
 		columns = append(columns, kit.Column(0, kit.NewCaption(name), w.times[i]))
 	}
 	w.lengths = kit.Equal(look.Gap2, columns...)
+	w.sharing = kit.NewProse("", 200).Small()
 	w.composer = newComposer(w)
 	head := kit.Row(look.Gap2, kit.NewStrong("Conditioning"), kit.Fill(), kit.NewButton("Compose", w.compose).Key("C").Tip("Proposes a workout for this day, with its reasons."))
 	w.tiers = kit.NewProse("Loads are full, mid and light, for the load standards M and W, in "+string(e.room.desk().Settings().Unit)+".", 200).Small().Tone(look.Muted)
-	w.own = kit.Column(look.Gap2, kit.Row(look.Gap1, kit.Fill(w.format), w.drop), w.fields, w.box, w.tiers, kit.NewRule(), w.lengths, w.note)
+	w.own = kit.Column(look.Gap2, kit.Row(look.Gap1, kit.Fill(w.format), w.drop), w.fields, w.box, w.tiers, kit.NewRule(), w.lengths, w.note, w.sharing)
 	w.all = kit.Column(look.Gap2, head, w.composer.all, w.own)
 	return w
 }
@@ -69,6 +68,7 @@ func (w *workoutPart) refresh() {
 	w.drawFields(x)
 	w.drawItems(x)
 	w.drawLengths(x)
+	w.drawSharing(x)
 	w.composer.refresh()
 }
 
@@ -159,6 +159,18 @@ func (w *workoutPart) drawLengths(x gym.Workout) {
 	w.note.Tone(look.Muted)
 }
 
+// drawSharing tells whether the gym has enough for the class to do it at once.
+func (w *workoutPart) drawSharing(x gym.Workout) {
+	e := w.editor
+	sharing := e.room.desk().WorkoutSharing(x, e.at.Track, e.at.Date(e.room.view.Cycle))
+	w.sharing.Hidden = sharing.Text == ""
+	w.sharing.SetText(sharing.Text)
+	w.sharing.Tone(look.Muted)
+	if sharing.Short {
+		w.sharing.Tone(look.Warn)
+	}
+}
+
 func (w *workoutPart) keep(x gym.Workout, sentence string) {
 	p := w.editor.draft()
 	p.Workout = x
@@ -173,61 +185,3 @@ func (w *workoutPart) takeFormat(o kit.Option) {
 func (w *workoutPart) forget() { w.composer.forget() }
 
 func (w *workoutPart) compose() { w.composer.another() }
-
-// composer proposes a workout above the day's own.
-type composer struct {
-	workout  *workoutPart
-	seed     uint64
-	proposal conditioning.Proposal
-	open     bool
-	text     *kit.Prose
-	why      *kit.Prose
-	now      *kit.Prose
-	take     *kit.Button
-	all      *fyne.Container
-}
-
-func newComposer(w *workoutPart) *composer {
-	c := &composer{workout: w, text: kit.NewProse("", 200), why: kit.NewProse("", 200).Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
-	c.take = kit.NewButton("Take it", c.accept).Primary()
-	buttons := kit.Row(look.Gap2, c.take, kit.NewButton("Another", c.another).Key("C"), kit.NewButton("Leave it", func() {
-		c.forget()
-		w.editor.fill()
-	}).Plain(), kit.Fill())
-	c.all = kit.Column(look.Gap3, c.text, c.why, buttons, kit.NewRule(), c.now)
-	c.all.Hide()
-	return c
-}
-
-// another proposes a workout, each time another one.
-func (c *composer) another() {
-	e := c.workout.editor
-	c.seed++
-	p, err := e.room.desk().Compose(e.room.view.Cycle, e.at, c.seed)
-	c.open = true
-	c.proposal = p
-	c.text.SetText(e.room.desk().WorkoutText(p.Workout) + ".")
-	c.why.SetText(strings.Join(p.Why, "\n"))
-	c.take.Able(err == nil)
-	if err != nil {
-		c.text.SetText("Nothing fits this day.")
-		c.why.SetText(kit.Sentence(err))
-	}
-	e.fill()
-}
-
-func (c *composer) accept() {
-	c.open = false
-	c.workout.keep(c.proposal.Workout, "The proposal is the day's conditioning now.")
-}
-
-func (c *composer) forget() { c.open, c.seed = false, 0 }
-
-func (c *composer) refresh() {
-	c.all.Hidden, c.workout.own.Hidden = !c.open, c.open
-	now := "Nothing is planned for this day yet."
-	if x := c.workout.editor.plan.Workout; !x.Empty() {
-		now = "Planned as it is: " + c.workout.editor.room.desk().WorkoutText(x) + "."
-	}
-	c.now.SetText(now)
-}

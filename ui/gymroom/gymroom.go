@@ -1,6 +1,6 @@
 // Package gymroom is the room where a coach says what the gym is: its name and
 // units, its timetable, bars, plates and implements, its climbs and catalogue,
-// and its backups.
+// what its conditioning is composed by, and its backups.
 //
 // [New] makes it. Everything saves itself at once and can be taken back, but for
 // a climb, which is saved when it is whole. The room lays out and listens: what
@@ -42,7 +42,8 @@ var sections = []struct {
 	{"Implements", "F5", newImplements},
 	{"Climbs", "F6", newClimbs},
 	{"Catalogue", "F7", newCatalogue},
-	{"Backups", "F8", newBackups},
+	{"Conditioning", "F8", newComposing},
+	{"Backups", "F9", newBackups},
 }
 
 // Gym is the room.

@@ -50,7 +50,7 @@ func TestEverySectionFitsTheWindow(t *testing.T) {
 		h := uitest.Stage(t, d, p, size, gymroom.New)
 		for key, says := range map[string]string{
 			"F2": "The week begins on", "F3": "Closed days", "F4": "What can be loaded on", "F5": "Masses",
-			"F6": "Heavy line", "F7": "Show hidden ones", "F8": "cannot make backups",
+			"F6": "Heavy line", "F7": "Show hidden ones", "F8": "Days of 5", "F9": "cannot make backups",
 		} {
 			uitest.Key(t, h.On, fyne.KeyName(key))
 			uitest.See(t, h.On, says)

@@ -29,15 +29,23 @@ type implements struct {
 func newImplements(g *Gym) section {
 	s := &implements{Gym: g, use: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	s.list = newShelf([]kit.ListColumn{
-		{Title: "Implement", Width: 160}, {Title: "Masses", Width: 200, Grow: 1}, {Title: "Movements", Width: 92, End: true},
+		{Title: "Implement", Width: 160}, {Title: "Masses", Width: 170, Grow: 1}, {Title: "How many", Width: 112, End: true}, {Title: "Movements", Width: 92, End: true},
 	}, kit.Rows{Len: func() int { return len(s.rows) }, Cell: s.cell})
 	s.list.list.Empty = "No implement yet. Add the first with Ctrl+N."
-	masses := s.list.line("Masses", func() string { return desk.MassesText(s.own().Masses, s.own().Unit) }, s.keepMasses)
+	masses := s.list.line("Masses", func() string { return s.own().MassesText() }, func(text string) error {
+		return s.saved("The masses are saved.", s.host.Desk().KeepMasses(s.own().Kind, text))
+	})
 	masses.Lines(4)
-	masses.SetNote("Commas between them; empty for what is not lifted.")
+	masses.Hint("8×2, 12×4, 16×6")
+	masses.SetNote("8×2 is two of 8. An x will do. Empty for what is not lifted.")
+	total := s.list.line("How many in all", s.totalText, func(text string) error {
+		return s.saved("The number is saved.", s.host.Desk().KeepTotal(s.own().Kind, text))
+	})
+	total.Hint("not counted")
+	total.SetNote("Of what is not lifted, or is loaded with plates.")
 	s.unit = kit.NewSegmented([]string{"Kilograms", "Pounds"}, 0, s.keepUnit)
 	s.list.other = s.rest
-	s.list.form = kit.Column(look.Gap2, labelled("Written in", s.unit, ""), masses, s.use)
+	s.list.form = kit.Column(look.Gap2, labelled("Written in", s.unit, ""), masses, total, s.use)
 	s.card = kit.NewCard("Implement", s.list.form)
 	s.body = page("Implements", kit.Row(look.Gap4, kit.Fill(kit.NewPanel(s.list.list)), kit.Full(kit.Wide(400, s.card))),
 		kit.NewButton("Remove", s.remove).Key("Del").Tip("Takes out the kind under the cursor."),
@@ -64,6 +72,11 @@ func (s *implements) cell(row, column int) kit.Cell {
 			return kit.Cell{Text: own.Range(), Tone: look.Muted}
 		}
 		return kit.Cell{Text: own.Range()}
+	case 2:
+		if own.Count() == 0 {
+			return kit.Cell{Text: own.Counted(), Tone: look.Muted}
+		}
+		return kit.Cell{Text: own.Counted()}
 	}
 	return kit.Cell{Text: strconv.Itoa(own.Movements), Tone: look.Muted}
 }
@@ -76,27 +89,35 @@ func (s *implements) rest() {
 	s.shown = own.Kind
 	s.card.SetTitle(plain(own.Kind))
 	s.unit.Set(indexOf(units, own.Unit))
-	s.use.SetText(useText(own.Movements))
+	s.use.SetText(useText(own))
 }
 
-func useText(movements int) string {
-	switch movements {
+// useText says what the masses and their number are for.
+func useText(own desk.OwnImplement) string {
+	use := fmt.Sprintf("%d movements are done with it.", own.Movements)
+	switch own.Movements {
 	case 0:
 		return "No movement in sight is done with it, so it can be removed."
 	case 1:
-		return "One movement is done with it. Suggestions are made from the masses that stand here."
+		use = "One movement is done with it."
 	}
-	return fmt.Sprintf("%d movements are done with it. Suggestions are made from the masses that stand here.", movements)
+	if len(own.Masses) > 0 {
+		use += " Suggestions are made from the masses that stand here."
+	}
+	switch {
+	case own.Bars > 0:
+		use += " How many there are is taken from Bars and plates, unless a number stands here."
+	case len(own.Each) < len(own.Masses) && own.Total == 0, own.Count() == 0:
+		use += " What nobody has counted is taken to be enough for every class."
+	}
+	return use
 }
 
-func (s *implements) keepMasses(text string) error {
-	own := s.own()
-	masses, err := desk.ReadMasses(text, own.Unit)
-	if err != nil {
-		return err
+func (s *implements) totalText() string {
+	if n := s.own().Total; n > 0 {
+		return strconv.Itoa(n)
 	}
-	own.Masses = masses
-	return s.saved("The masses are saved.", s.host.Desk().KeepImplement(own))
+	return ""
 }
 
 func (s *implements) keepUnit(i int) {

@@ -33,3 +33,24 @@ func TestImplementsAreKeptWithTheirMasses(t *testing.T) {
 	}
 	assert.True(t, h.Desk().Book().Equipment.Owns("kettlebell"), "movements are done with it")
 }
+
+func TestImplementsAreCountedInTheirLine(t *testing.T) {
+	h := open(t, "Implements")
+	h.Press(t, "Ctrl+N")
+	uitest.Fill(t, h.On, "Name", "Anchor chain")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Fill(t, h.On, "Masses", "30x2, 20×4")
+	h.Press(t, "I")
+	uitest.See(t, h.On, "6 in all")
+	uitest.Fill(t, h.On, "Masses", "20×0")
+	h.Press(t, "I")
+	uitest.See(t, h.On, `"0" is no count of 20 kg`)
+	uitest.Fill(t, h.On, "Masses", "20×4, 30")
+	h.Press(t, "I")
+	uitest.See(t, h.On, "4 or more")
+	uitest.Fill(t, h.On, "How many in all", "9")
+	h.Press(t, "I")
+	uitest.See(t, h.On, "counted one by one")
+	i := h.Desk().Book().Equipment.Implements
+	assert.Equal(t, map[mass.Mass]int{20 * mass.Kilogram: 4}, i[len(i)-1].Each)
+}

@@ -1,0 +1,99 @@
+package conditioning
+
+import (
+	"fmt"
+	"strings"
+
+	"windlass/internal/gym"
+)
+
+// reason is why a movement is left out.
+type reason string
+
+const (
+	fits    reason = ""
+	recent  reason = "was done too lately"
+	tires   reason = "would tire the next day's lift"
+	missing reason = "lacks implements for the class"
+	unclear reason = "cannot be timed"
+)
+
+func told(left map[reason]int) string {
+	var parts []string
+	for _, why := range []reason{recent, tires, missing, unclear} {
+		if n := left[why]; n > 0 {
+			parts = append(parts, fmt.Sprintf("%d × %s", n, why))
+		}
+	}
+	if len(parts) == 0 {
+		return "there are too few"
+	}
+	return strings.Join(parts, ", ")
+}
+
+// unfit returns why a movement is left out of the choice.
+func (c *composer) unfit(m gym.Movement) reason {
+	b := c.brief
+	days, done := b.Since[m.Key]
+	switch {
+	case m.Hidden || m.Seconds <= 0:
+		return unclear
+	case done && days < b.Apart:
+		return recent
+	case b.Next.Key != "" && loads(m, b.Next):
+		return tires
+	case !c.sharable(m):
+		return missing
+	}
+	return fits
+}
+
+// loads reports whether a movement tires a lift: it loads the same region, moves
+// the same way, or loads the whole body before a lower-body lift.
+func loads(m gym.Movement, l gym.Lift) bool {
+	whole := m.Region == gym.WholeBody && l.Region == gym.Lower && m.Pattern != gym.Engine
+	return m.Region == l.Region || m.Pattern == l.Pattern || whole
+}
+
+// sharable reports whether the implements of a movement can suffice, with the class
+// in as many groups as the formats in choice allow.
+func (c *composer) sharable(m gym.Movement) bool {
+	crowd := c.brief.Crowd
+	if m.Takes() > 0 && !crowd.Owned.Owns(m.Implement) {
+		return false
+	}
+	groups := 1
+	for _, f := range c.formats {
+		groups = max(groups, mostGroups(f)*c.heats)
+	}
+	wanted := map[gym.Pool]int{}
+	for i := range crowd.Size {
+		if m.Takes() > 0 {
+			wanted[crowd.Owned.Pool(m.Implement, crowd.Load(i, gym.Item{Movement: m.Key}))]++
+		}
+	}
+	for pool, n := range wanted {
+		if there, counted := crowd.Owned.Pieces(pool); counted && m.Takes()*((n+groups-1)/groups) > there {
+			return false
+		}
+	}
+	return true
+}
+
+// mostGroups is in how many groups a class can do the largest workout of a format
+// in one heat.
+func mostGroups(f gym.Format) int {
+	w := gym.Workout{Format: f, Items: make([]gym.Item, sizes[f][1]), Work: 1, Rest: mostTurns}
+	ways := waysOf(w, 1)
+	return ways[len(ways)-1].groups()
+}
+
+// clash reports whether the next day's lift asks to be spared what the day's own
+// asks to be supported; sparing comes first.
+func (b Brief) clash() bool {
+	return b.Next.Key != "" && b.Next.Region == b.Main.Region
+}
+
+func (c *composer) supports(m gym.Movement) bool {
+	return c.brief.Main.Key != "" && m.Region == c.brief.Main.Region && m.Pattern != gym.Engine
+}

@@ -1,0 +1,71 @@
+package desk
+
+import (
+	"fmt"
+
+	"windlass/internal/conditioning"
+	"windlass/internal/cycle"
+	"windlass/internal/day"
+	"windlass/internal/gym"
+)
+
+// Wish is what a coach wants of a composed workout this once.
+type Wish struct {
+	Shortest int // seconds that it takes a usual athlete, at least
+	Longest  int // and at most
+	Apart    int // days from a movement to the next time
+	Class    int // athletes at work in it
+}
+
+// mostClass is how many athletes a class may have: more is a slip of the hand.
+const mostClass = 200
+
+// UsualWish is what the gym's settings and the day's class ask for.
+func (d *Desk) UsualWish(at cycle.At, on day.Date) Wish {
+	by := d.book.Settings.ComposeBy()
+	return Wish{by.Shortest, by.Longest, by.Apart, len(d.dueOn(at.Track, on))}
+}
+
+// valid says what keeps a workout from being composed by a wish.
+func (w Wish) valid(by gym.Composing) error {
+	if w.Class < 0 || w.Class > mostClass {
+		return fmt.Errorf("compose workout: a class of %d is outside 0 to %d", w.Class, mostClass)
+	}
+	by.Shortest, by.Longest, by.Apart = w.Shortest, w.Longest, w.Apart
+	return by.Valid()
+}
+
+// Compose proposes the conditioning of a day, with its reasons; another seed gives
+// another one.
+func (d *Desk) Compose(c gym.Cycle, at cycle.At, wish Wish, seed uint64) (conditioning.Proposal, error) {
+	by, on := d.book.Settings.ComposeBy(), at.Date(c)
+	if err := wish.valid(by); err != nil {
+		return conditioning.Proposal{}, err
+	}
+	plan, next := cycle.Copy(c, at), d.planned(c, at.Track, on.Add(1))
+	b := conditioning.Brief{
+		Reps: plan.Main.Reps, Since: d.since(c, at, wish.Apart), Apart: wish.Apart, Crowd: d.crowd(at.Track, on, wish.Class),
+		Shortest: wish.Shortest, Longest: wish.Longest, Movements: d.book.Movements, Table: by.Formats, Pace: d.Pace(),
+	}
+	b.Main, _ = d.Lift(plan.Main.Lift)
+	b.Next, _ = d.Lift(next.Main.Lift)
+	return conditioning.Compose(b, seed)
+}
+
+// planned returns what a cycle plans for a track on a date; a rest day outside it.
+func (d *Desk) planned(c gym.Cycle, track gym.ID, on day.Date) gym.DayPlan {
+	p, _ := c.Plan(track)
+	return p.Day(c.WeekOf(on), on.Weekday())
+}
+
+// since tells how many days before a day each movement was last planned, as far
+// back as so many days.
+func (d *Desk) since(c gym.Cycle, at cycle.At, apart int) map[gym.MovementKey]int {
+	since := map[gym.MovementKey]int{}
+	for back := apart; back >= 1; back-- {
+		for _, item := range d.planned(c, at.Track, at.Date(c).Add(-back)).Workout.Items {
+			since[item.Movement] = back
+		}
+	}
+	return since
+}
