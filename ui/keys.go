@@ -51,7 +51,7 @@ func readPress(text string) press {
 // keys that work everywhere.
 func (w *Window) listen() {
 	canvas := w.window.Canvas()
-	canvas.SetOnTypedKey(func(key *fyne.KeyEvent) { w.Typed(key) })
+	kit.HearKeys(canvas, func(key *fyne.KeyEvent) { w.Typed(key) })
 	for _, combination := range w.combinations() {
 		canvas.AddShortcut(kit.ShortcutOf(combination.name, combination.held),
 			func(fyne.Shortcut) { w.do(combination) })

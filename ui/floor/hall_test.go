@@ -74,7 +74,7 @@ func (h *hall) start(p look.Palette, seed byte) {
 	h.room = floor.New(h)
 	d.Listen(func(about desk.Topic) { h.room.Refresh(about) })
 	h.window = uitest.OpenAs(h.t, p, fyne.NewSize(1240, 840), h.room.Content())
-	h.window.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) { h.Typed(e) })
+	kit.HearKeys(h.window.Canvas(), func(e *fyne.KeyEvent) { h.Typed(e) })
 	h.room.Show("")
 }
 
@@ -160,6 +160,8 @@ func (h *hall) Typed(e *fyne.KeyEvent) bool {
 }
 
 func (h *hall) Long(string, func(*room.Job) error, func(error)) {}
+
+func (h *hall) Carry(_ *desk.LongStep, done func(error)) { done(nil) }
 
 func (h *hall) Wall() {}
 

@@ -46,7 +46,6 @@ func newResults(f *Floor) *results {
 	r.list.OnCursor = func(int) { r.detail() }
 	r.list.OnOpen = func(int) { r.confirm() }
 	r.list.OnRune = r.typed
-	r.list.OnKey = func(key *fyne.KeyEvent) bool { return r.key(key.Name) }
 	r.second = kit.NewDataList([]kit.ListColumn{
 		{Title: "Athlete", Width: 96, Grow: 1}, {Title: "Lift", Width: 92}, {Title: "Sets", Width: 56}, {Title: "Load", Width: 76, End: true},
 	}, kit.Rows{Len: func() int { return len(r.loads) }, Cell: r.secondCell})
@@ -175,14 +174,6 @@ func (r *results) typed(c rune) bool {
 	r.field.Keyboard().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
 	r.weigh()
 	return true
-}
-
-func (r *results) key(name fyne.KeyName) bool {
-	if name == fyne.KeyM {
-		r.miss()
-		return true
-	}
-	return false
 }
 
 // leave gives the keyboard back to the list.

@@ -77,6 +77,25 @@ func TestWhoeverWalksInIsAdded(t *testing.T) {
 	assert.Len(t, c.Lifters, 3, "Enter in an empty field checks nobody out")
 }
 
+// A letter that gives a field the keyboard is not written into it.
+func TestAKeyThatLeadsToAFieldIsNotTypedThere(t *testing.T) {
+	h, c, ada, _ := small(t)
+	h.press(fyne.KeyTab, fyne.KeyF)
+	uitest.Type(t, h.window, "Xan Quist")
+	h.press(fyne.KeyReturn)
+	c, _ = h.Class(c.ID)
+	require.Len(t, c.Lifters, 3)
+	xan, _ := h.Athlete(c.Lifters[2].Athlete)
+	assert.Equal(t, "Xan Quist", xan.Name)
+	require.NoError(t, h.CheckOut(c.ID, xan.ID))
+
+	h.press(fyne.KeyF5, fyne.KeyR, fyne.KeyT)
+	uitest.Type(t, h.window, "101")
+	h.press(fyne.KeyReturn)
+	record, _ := h.Record(ada.ID, "back-squat", 3)
+	assert.Equal(t, 101*mass.Kilogram, record.Load)
+}
+
 func TestLiftersMoveByNumberAndByDrag(t *testing.T) {
 	h, c, ada, bo := small(t)
 	uitest.Tap(t, h.window, "Start the clock") // a lifter more than the clock needs

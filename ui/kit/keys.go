@@ -33,6 +33,30 @@ func Focus(w fyne.Focusable) {
 	}
 }
 
+// HearKeys hands a window its keys, those that a focused widget passes on too. A
+// key that writes a character is done when the character comes, which every driver
+// sends after the key: what the key opens or gives the keyboard to is then not
+// written in by it.
+func HearKeys(window fyne.Canvas, do func(*fyne.KeyEvent)) {
+	var waits *fyne.KeyEvent
+	window.SetOnTypedKey(func(key *fyne.KeyEvent) {
+		if waits = nil; writes(key.Name) {
+			waits = key
+			return
+		}
+		do(key)
+	})
+	window.SetOnTypedRune(func(rune) {
+		key := waits
+		if waits = nil; key != nil {
+			do(key)
+		}
+	})
+}
+
+// writes reports whether a key without anything held beside it writes a character.
+func writes(key fyne.KeyName) bool { return len(key) == 1 || key == fyne.KeySpace }
+
 // PassKey hands a key that a focused widget has no use for to the question in
 // front, or else to the window, so that a window's single keys work wherever the
 // keyboard is.
@@ -78,11 +102,6 @@ func modifiers() fyne.KeyModifier {
 		return d.CurrentKeyModifiers()
 	}
 	return 0
-}
-
-// presses reports whether a key works a button.
-func presses(key fyne.KeyName) bool {
-	return key == fyne.KeySpace || key == fyne.KeyReturn || key == fyne.KeyEnter
 }
 
 // ShortcutOf is the shortcut that the desktop driver sends for a key with

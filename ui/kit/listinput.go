@@ -26,15 +26,16 @@ func (l *DataList) FocusLost() {
 	l.Refresh()
 }
 
-// TypedRune implements fyne.Focusable.
+// TypedRune implements fyne.Focusable. The space bar marks with its character, as
+// [HearKeys] does.
 func (l *DataList) TypedRune(r rune) {
-	if l.OnRune != nil && l.OnRune(r) {
-		return
+	switch {
+	case r == ' ' && l.Marked != nil:
+		l.mark(l.cursor, false)
+	case l.OnRune != nil && l.OnRune(r):
+	default:
+		PassRune(l, r)
 	}
-	if r == ' ' && l.Marked != nil {
-		return // the space bar was heard as a key
-	}
-	PassRune(l, r)
 }
 
 // TypedKey implements fyne.Focusable.
@@ -52,8 +53,7 @@ func (l *DataList) TypedKey(key *fyne.KeyEvent) {
 		l.anchor = l.cursor
 	case key.Name == fyne.KeyReturn || key.Name == fyne.KeyEnter:
 		l.open()
-	case key.Name == fyne.KeySpace && l.Marked != nil:
-		l.mark(l.cursor, false)
+	case key.Name == fyne.KeySpace && l.Marked != nil: // see TypedRune
 	default:
 		PassKey(l, key)
 	}

@@ -82,18 +82,23 @@ func (p *pressable) FocusLost() {
 	p.Refresh()
 }
 
-// TypedRune implements fyne.Focusable.
+// TypedRune implements fyne.Focusable. The space bar presses with its character,
+// as [HearKeys] does.
 func (p *pressable) TypedRune(r rune) {
-	if r != ' ' {
-		PassRune(p.me, r)
+	if r == ' ' {
+		p.do()
+		return
 	}
+	PassRune(p.me, r)
 }
 
 // TypedKey implements fyne.Focusable.
 func (p *pressable) TypedKey(key *fyne.KeyEvent) {
-	if presses(key.Name) {
+	switch key.Name {
+	case fyne.KeySpace: // see TypedRune
+	case fyne.KeyReturn, fyne.KeyEnter:
 		p.do()
-		return
+	default:
+		PassKey(p.me, key)
 	}
-	PassKey(p.me, key)
 }

@@ -36,7 +36,7 @@ func Stage(t testing.TB, d *desk.Desk, p look.Palette, size fyne.Size, open func
 	stage.Objects = []fyne.CanvasObject{h.Room.Content()}
 	stage.Refresh()
 	d.Listen(h.Room.Refresh)
-	h.On.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { h.Typed(k) })
+	kit.HearKeys(h.On.Canvas(), func(k *fyne.KeyEvent) { h.Typed(k) })
 	h.Room.Refresh(desk.AboutAll)
 	h.Room.Show("")
 	h.Room.Tick(d.Now())
@@ -100,4 +100,14 @@ func (h *Host) Typed(key *fyne.KeyEvent) bool {
 // Long implements room.Host: the work is done before it returns.
 func (h *Host) Long(_ string, work func(*room.Job) error, done func(error)) {
 	done(work(room.NewJob(context.Background(), func(int, int) {})))
+}
+
+// Carry implements room.Host: the step is written and taken up before it returns.
+func (h *Host) Carry(step *desk.LongStep, done func(error)) {
+	var err error
+	if step != nil {
+		err = step.Write(context.Background(), func(int, int) {})
+		h.desk.Land(step)
+	}
+	done(err)
 }

@@ -1,7 +1,9 @@
 package uitest
 
 import (
+	"strings"
 	"testing"
+	"unicode"
 
 	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/require"
@@ -15,16 +17,43 @@ type Input interface {
 	Keyboard() fyne.Focusable
 }
 
-// Type types text into whatever has the keyboard, or into the window.
+// Type types text into whatever has the keyboard, or into the window: for every
+// character the key and then, wherever the keyboard is by now, the character, as a
+// desktop's driver sends them.
 func Type(t testing.TB, w *Window, text string) {
 	t.Helper()
 	for _, r := range text {
-		switch focused := w.Canvas().Focused(); {
-		case focused != nil:
-			focused.TypedRune(r)
-		case w.Canvas().OnTypedRune() != nil:
-			w.Canvas().OnTypedRune()(r)
+		if name, ok := keyOf(r); ok {
+			sendKey(w, name)
 		}
+		sendRune(w, r)
+	}
+}
+
+// keyOf is the key that writes a character; of a few characters only is it known.
+func keyOf(r rune) (fyne.KeyName, bool) {
+	switch {
+	case r == ' ':
+		return fyne.KeySpace, true
+	case r > ' ' && r <= unicode.MaxASCII:
+		return fyne.KeyName(unicode.ToUpper(r)), true
+	}
+	return "", false
+}
+
+func sendKey(w *Window, name fyne.KeyName) {
+	if focused := w.Canvas().Focused(); focused != nil {
+		focused.TypedKey(&fyne.KeyEvent{Name: name})
+	} else if hear := w.Canvas().OnTypedKey(); hear != nil {
+		hear(&fyne.KeyEvent{Name: name})
+	}
+}
+
+func sendRune(w *Window, r rune) {
+	if focused := w.Canvas().Focused(); focused != nil {
+		focused.TypedRune(r)
+	} else if hear := w.Canvas().OnTypedRune(); hear != nil {
+		hear(r)
 	}
 }
 
@@ -49,18 +78,20 @@ func Fill(t testing.TB, w *Window, name, text string) {
 	Type(t, w, text)
 }
 
-// Key presses keys one after the other. Tab moves the keyboard on.
+// Key presses keys one after the other; those that write a character type it, as
+// [Type] does. Tab moves the keyboard on.
 func Key(t testing.TB, w *Window, keys ...fyne.KeyName) {
 	t.Helper()
 	for _, k := range keys {
-		focused := w.Canvas().Focused()
 		switch {
-		case k == fyne.KeyTab && !takesTab(focused):
+		case k == fyne.KeyTab && !takesTab(w.Canvas().Focused()):
 			w.Canvas().FocusNext()
-		case focused != nil:
-			focused.TypedKey(&fyne.KeyEvent{Name: k})
-		case w.Canvas().OnTypedKey() != nil:
-			w.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: k})
+		case k == fyne.KeySpace:
+			Type(t, w, " ")
+		case len(k) == 1:
+			Type(t, w, strings.ToLower(string(k)))
+		default:
+			sendKey(w, k)
 		}
 	}
 }
