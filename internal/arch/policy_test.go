@@ -39,7 +39,7 @@ var ours = map[string][]string{
 	"internal/progress":     slices.Concat(nouns, []string{"internal/strength", "internal/repmax", "internal/tier", "internal/cycle"}),
 	"internal/desk":         slices.Concat(domain, []string{"data", "internal/exchange", "internal/handout"}),
 	"internal/store":        nouns,
-	"internal/exchange":     slices.Concat(nouns, []string{"internal/repmax"}),
+	"internal/exchange":     slices.Concat(nouns, []string{"internal/repmax", "internal/conditioning"}),
 	"internal/handout":      domain,
 	"internal/demo":         slices.Concat(domain, []string{"internal/desk"}), // for the starter's catalogue
 	"internal/sound":        nil,

@@ -2,14 +2,18 @@ package exchange
 
 import (
 	"context"
-	"slices"
+	"fmt"
 
+	"windlass/internal/conditioning"
 	"windlass/internal/day"
 	"windlass/internal/gym"
 )
 
 // Bouts reads a conditioning log, one bout a row, under the rules of [Results].
-// A load that no implement of the gym has is kept and noted.
+// A load that no implement of the gym has is kept and noted; one that cannot have
+// been is refused, and so are a day still to come, a workout that sets out to be a
+// format and is none, and a score that the format does not have. Of two rows that
+// tell of one bout with two outcomes neither is kept.
 func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, error) {
 	l, err := openLog(f, book, o, boutSpellings, needs{colName, colMovement, colLoad, colReps, colOutcome, colDate})
 	if err != nil {
@@ -17,15 +21,20 @@ func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, e
 	}
 	r := boutReader{
 		logReader: l, movements: newFinder(gym.MovementNames(book.Movements)), byKey: map[gym.MovementKey]gym.Movement{},
-		owned: book.Equipment, ledger: newLedger[boutKey](),
+		owned: book.Equipment, ledger: newLedger[boutKey](), titles: map[string]titled{}, outcomes: newOutcomes(),
 	}
 	for _, m := range book.Movements {
 		r.byKey[m.Key] = m
 	}
 	for _, old := range book.Bouts {
 		r.ledger.enter(old.ID, keyOfBout(old), old.Void)
+		r.outcomes.enter(old)
 	}
-	return r.p.of(ctx, l.rows, o, r.row)
+	if _, err := r.p.of(ctx, l.rows, o, r.row); err != nil {
+		return Proposal{}, err
+	}
+	r.p.withdraw(r.outcomes.contradicted)
+	return r.p, nil
 }
 
 type boutReader struct {
@@ -34,6 +43,8 @@ type boutReader struct {
 	byKey     map[gym.MovementKey]gym.Movement
 	owned     gym.Equipment
 	ledger    ledger[boutKey]
+	titles    map[string]titled
+	outcomes  outcomeBook
 }
 
 // boutKey is what two bouts must differ in to be two.
@@ -73,13 +84,16 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 	if !l.faults.any() {
 		v = r.ledger.judge(l, colMovement, b.ID, keyOfBout(b), b.Void)
 	}
+	if v == added && !l.faults.any() {
+		r.judge(l, b)
+	}
 	if l.faults.any() || v == same {
 		return same, nil, &l.faults
 	}
 	if b.ID == "" {
 		b.ID = r.o.NewID()
 	}
-	r.noteUnowned(l, b)
+	r.noteLoad(l, b)
 	r.p.keep(l)
 	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
 }
@@ -87,7 +101,7 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 // bout reads the cells of a row and checks what they make.
 func (r *boutReader) bout(l *line) gym.Bout {
 	b := gym.Bout{
-		ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
+		ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.pastDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
 		Reps: l.boutReps(), Made: r.o.Now, Void: l.void(),
 	}
 	if name := l.need(colMovement, "movement"); name != "" {
@@ -114,10 +128,32 @@ func (l *line) boutReps() int {
 	return l.whole(colReps, 1, most)
 }
 
-func (r *boutReader) noteUnowned(l *line, b gym.Bout) {
+// pastDate refuses a day still to come: a log holds what was done.
+func (l *line) pastDate() day.Date {
+	d := l.needDate()
+	if d > l.o.Today {
+		l.faults.once(l.columns.heading(colDate), fmt.Errorf("%s is still to come, and a log holds what was done; check the day and the year", d))
+	}
+	return d
+}
+
+// judge holds what a new bout says against what can have been.
+func (r *boutReader) judge(l *line, b gym.Bout) {
 	m := r.byKey[b.Movement]
-	owned := r.owned.Implement(m.Implement)
-	if len(owned) > 0 && !slices.Contains(owned, b.Load) {
+	l.faults.add(l.columns.heading(colLoad), conditioning.CheckLoad(m, r.owned.Implement(m.Implement), b.Load))
+	r.judgeScore(l, b)
+	if b.Void == nil && !l.faults.any() {
+		l.faults.add(l.columns.heading(colOutcome), r.outcomes.judge(l.line, len(r.p.Changes), b, l.columns.heading(colOutcome)))
+	}
+}
+
+// noteLoad marks a load that no implement has, and one of a movement without loads.
+func (r *boutReader) noteLoad(l *line, b gym.Bout) {
+	m := r.byKey[b.Movement]
+	switch {
+	case m.Implement == "" && len(m.Loads) == 0:
+		l.note("%s has no loads in the catalogue; the bout is kept with %s, and no load is suggested from it", m.Name, b.Load.In(b.Unit))
+	case conditioning.Missing(r.owned.Implement(m.Implement), b.Load):
 		l.note("the gym owns no %s of %s; the bout is kept with that load", m.Implement, b.Load.In(b.Unit))
 	}
 }

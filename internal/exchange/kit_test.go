@@ -50,7 +50,8 @@ func smallGym() *gym.Book {
 		},
 		Movements: []gym.Movement{
 			{Key: "swing", Name: "Kettlebell swing", Implement: "kettlebell"},
-			{Key: "ball", Name: "Wall ball"},
+			{Key: "ball", Name: "Wall ball", Loads: map[gym.Standard]gym.TierLoads{gym.StandardM: {Full: kg(9), Mid: kg(6), Light: kg(4)}}},
+			{Key: "row", Name: "Row"},
 		},
 		Tracks:   []gym.Track{{ID: "t1", Name: "Powerlifting"}, {ID: "t2", Name: "Strongman"}},
 		Athletes: []gym.Athlete{athlete("ann", "Ann Ash"), athlete("ben", "Ben Birch")},

@@ -3,6 +3,8 @@ package exchange
 import (
 	"context"
 	"fmt"
+	"slices"
+	"strings"
 	"time"
 
 	"windlass/internal/day"
@@ -14,7 +16,7 @@ import (
 type Options struct {
 	Unit     mass.Unit             // of loads that no cell and no heading gives one; empty means the gym's
 	Dates    DateOrder             // of dates that are three numbers
-	Today    day.Date              // the date of rep maxes that have none
+	Today    day.Date              // the date of rep maxes that have none; a bout after it is still to come
 	Now      time.Time             // when the rows were made
 	NewID    func() gym.ID         // names new rows
 	Progress func(rows, total int) // told now and then how far it has come; may be nil
@@ -102,6 +104,26 @@ func (p *Proposal) of(ctx context.Context, rows []row, o Options, read func(row)
 	}
 	o.tell(len(rows), len(rows))
 	return *p, nil
+}
+
+// withdraw takes rows back that a later one put in doubt: each is known by the place
+// of its one change.
+func (p *Proposal) withdraw(rows map[int]Rejection) {
+	if len(rows) == 0 {
+		return
+	}
+	kept := p.Changes[:0]
+	for i, c := range p.Changes {
+		if _, gone := rows[i]; !gone {
+			kept = append(kept, c)
+		}
+	}
+	p.Changes, p.Added = kept, p.Added-len(rows)
+	for _, r := range rows {
+		p.Rejected = append(p.Rejected, r)
+		p.Notes = slices.DeleteFunc(p.Notes, func(n string) bool { return strings.HasPrefix(n, fmt.Sprintf("line %d: ", r.Line)) })
+	}
+	slices.SortFunc(p.Rejected, func(a, b Rejection) int { return a.Line - b.Line })
 }
 
 func (o Options) tell(rows, total int) {
