@@ -15,6 +15,7 @@ const readers = 4
 type File struct {
 	path  string
 	o     options
+	head  *held
 	write *sql.DB // one connection; nil in a file opened for reading only
 	read  *sql.DB
 
@@ -62,26 +63,29 @@ func Open(ctx context.Context, path string) (*File, error) {
 }
 
 func open(ctx context.Context, path string, o options) (*File, error) {
-	if err := checkHeader("open", path); err != nil {
-		return nil, err
-	}
-	read, err := connect(path, readers, o.reading())
+	head, err := checkHeader("open", path)
 	if err != nil {
 		return nil, err
 	}
-	if err := refuse(ctx, read, path, o); err != nil {
-		return nil, errors.Join(err, read.Close())
-	}
-	write, err := connect(path, 1, o.writing())
-	if err != nil {
-		return nil, errors.Join(err, read.Close())
-	}
-	f := &File{path: path, o: o, write: write, read: read}
-	if err := f.prepare(ctx); err != nil {
+	f := &File{path: path, o: o, head: head}
+	if err := f.connect(ctx); err != nil {
 		_ = f.Close() // the first error is the one to tell
-		return nil, explain("open", path, err)
+		return nil, err
 	}
 	return f, nil
+}
+
+func (f *File) connect(ctx context.Context) (err error) {
+	if f.read, err = connect(f.path, readers, f.o.reading()); err != nil {
+		return err
+	}
+	if err := refuse(ctx, f.read, f.path, f.o); err != nil {
+		return err
+	}
+	if f.write, err = connect(f.path, 1, f.o.writing()); err != nil {
+		return err
+	}
+	return explain("open", f.path, f.prepare(ctx))
 }
 
 // refuse tells of a file that is not for this program before a connection that
@@ -164,19 +168,24 @@ func openReadOnly(ctx context.Context, path string, o options) (*File, error) {
 
 // openAny opens a file of any version that the program knows, for reading.
 func openAny(ctx context.Context, path string, o options) (*File, int, error) {
-	if err := checkHeader("open", path); err != nil {
+	head, err := checkHeader("open", path)
+	if err != nil {
 		return nil, 0, err
 	}
-	f, version, err := openPool(ctx, path, o, o.reading())
+	read, version, err := openPool(ctx, path, o, o.reading())
 	if errors.Is(err, ErrReadOnly) && !exists(path+"-wal") {
 		// Reading a file that has a log needs a second file beside it. In a
 		// folder that cannot be written nobody else writes either.
-		f, version, err = openPool(ctx, path, o, append(o.reading(), "immutable=1"))
+		read, version, err = openPool(ctx, path, o, append(o.reading(), "immutable=1"))
 	}
-	return f, version, err
+	if err != nil {
+		_ = head.release() // the first error is the one to tell
+		return nil, 0, err
+	}
+	return &File{path: path, o: o, head: head, read: read}, version, nil
 }
 
-func openPool(ctx context.Context, path string, o options, settings []string) (*File, int, error) {
+func openPool(ctx context.Context, path string, o options, settings []string) (*sql.DB, int, error) {
 	read, err := connect(path, readers, settings)
 	if err != nil {
 		return nil, 0, err
@@ -186,7 +195,7 @@ func openPool(ctx context.Context, path string, o options, settings []string) (*
 		_ = read.Close() // the first error is the one to tell
 		return nil, 0, explain("open", path, err)
 	}
-	return &File{path: path, o: o, read: read}, version, nil
+	return read, version, nil
 }
 
 // checkVersion returns the version of a file that is ours and not newer than the
@@ -232,10 +241,16 @@ func (f *File) Close() error {
 		errs = append(errs, f.watch.Close())
 		f.watch = nil
 	}
-	errs = append(errs, f.read.Close())
+	if f.read != nil {
+		errs = append(errs, f.read.Close())
+	}
 	if f.write != nil {
-		// Last, so that it can empty the log into the file.
+		// Last of the two, so that it can empty the log into the file.
 		errs = append(errs, f.write.Close())
+	}
+	if f.head != nil {
+		errs = append(errs, f.head.release())
+		f.head = nil
 	}
 	return explain("close", f.path, errors.Join(errs...))
 }

@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
-	"os"
 )
 
 // The header of an SQLite file, as far as it is the same in every file of ours
@@ -28,40 +27,42 @@ const magic = "SQLite format 3\x00"
 
 const headerSize = 100
 
-// checkHeader refuses what is no file of ours at a glance. The application's
-// number and the version are left to SQLite, since they may be in the log.
-func checkHeader(verb, path string) error {
-	header, err := readHeader(path)
+// checkHeader refuses what is no file of ours at a glance, and holds the file for
+// its header otherwise. The application's number and the version are left to
+// SQLite, since they may be in the log.
+func checkHeader(verb, path string) (*held, error) {
+	h, err := hold(path)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return fmt.Errorf("%s %q: %w; make a new gym, or choose another file", verb, path, fs.ErrNotExist)
+		return nil, fmt.Errorf("%s %q: %w; make a new gym, or choose another file", verb, path, fs.ErrNotExist)
 	case errors.Is(err, fs.ErrPermission):
-		return fmt.Errorf("%s %q: %w; allow reading it", verb, path, fs.ErrPermission)
+		return nil, fmt.Errorf("%s %q: %w; allow reading it", verb, path, fs.ErrPermission)
 	case err != nil:
-		return fault(verb, path, ErrForeign, err.Error())
-	case len(header) == 0:
-		return fault(verb, path, ErrForeign, "it is empty")
-	case !bytes.HasPrefix(header, []byte(magic)):
-		return fault(verb, path, ErrForeign, "it does not begin as one")
+		return nil, fault(verb, path, ErrForeign, err.Error())
 	}
-	if why := headerFault(header); why != "" {
-		return fault(verb, path, ErrDamaged, why)
+	if kind, why := h.fault(); kind != nil {
+		return nil, errors.Join(fault(verb, path, kind, why), h.release())
 	}
-	return nil
+	return h, nil
 }
 
-func readHeader(path string) ([]byte, error) {
-	file, err := os.Open(path)
-	if err != nil {
-		return nil, err
-	}
-	defer file.Close()
+// fault says what keeps the held file from being one of ours, if anything.
+func (h *held) fault() (kind error, why string) {
 	header := make([]byte, headerSize)
-	n, err := io.ReadFull(file, header)
-	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
-		err = nil // too short, which the caller sees
+	n, err := h.files[0].ReadAt(header, 0)
+	header = header[:n]
+	switch {
+	case err != nil && !errors.Is(err, io.EOF):
+		return ErrForeign, err.Error()
+	case n == 0:
+		return ErrForeign, "it is empty"
+	case !bytes.HasPrefix(header, []byte(magic)):
+		return ErrForeign, "it does not begin as one"
 	}
-	return header[:n], err
+	if why := headerFault(header); why != "" {
+		return ErrDamaged, why
+	}
+	return nil, ""
 }
 
 func headerFault(h []byte) string {

@@ -21,10 +21,14 @@ const (
 	perBatch  = 7
 )
 
+// processes are what the tests' program does as another process, by the variable
+// that names its file.
+var processes = map[string]func(path string) error{victimVar: writeForEver, manyVar: writeMany}
+
 func TestMain(m *testing.M) {
-	for name, write := range map[string]func(string) error{victimVar: writeForEver, manyVar: writeMany} {
+	for name, work := range processes {
 		if path := os.Getenv(name); path != "" {
-			if err := write(path); err != nil {
+			if err := work(path); err != nil {
 				fmt.Fprintln(os.Stderr, err)
 				os.Exit(1)
 			}

@@ -59,8 +59,8 @@ func copyOf(ctx context.Context, from, to string, o options) error {
 func replace(ctx context.Context, temp, path string, o options) (kept string, err error) {
 	// What is no gym's file at a glance is not even shown to SQLite, which would
 	// tidy up its log.
-	if checkHeader("restore", path) == nil {
-		if err := settle(ctx, path, o); err != nil {
+	if head, err := checkHeader("restore", path); err == nil {
+		if err := errors.Join(settle(ctx, path, o), head.release()); err != nil {
 			return "", err
 		}
 	}
