@@ -117,7 +117,7 @@ func (o importOptions) carryOut(a *App, d *desk.Desk, i *desk.Import) error {
 	case o.dry:
 		return a.printImport(p)
 	case len(p.Rejected) > 0 && !o.skip:
-		if err := a.printImport(p); err != nil {
+		if err := a.printRefused(p); err != nil {
 			return err
 		}
 		first := p.Rejected[0]
@@ -131,12 +131,31 @@ func (o importOptions) carryOut(a *App, d *desk.Desk, i *desk.Import) error {
 }
 
 func (a *App) printImport(p exchange.Proposal) error {
+	return a.printRows(p, fmt.Sprintf("%d rows read: %d added, %d updated, %d the same, %d rejected", p.Read, p.Added, p.Updated, p.Same, len(p.Rejected)))
+}
+
+// printRefused answers for a sheet of which nothing was written: nothing was added,
+// however many rows are sound.
+func (a *App) printRefused(p exchange.Proposal) error {
+	head := fmt.Sprintf("%d rows read, nothing written: %d sound, %d rejected", p.Read, p.Added+p.Updated+p.Same, len(p.Rejected))
+	p.Added, p.Updated = 0, 0
+	return a.printRows(p, head)
+}
+
+// printRows answers with what became of the rows. What is worth a look has no field
+// in the contract's document; beside it, it goes where all but data goes.
+func (a *App) printRows(p exchange.Proposal, head string) error {
 	answer := imported{Read: p.Read, Added: p.Added, Updated: p.Updated, Same: p.Same, Rejected: []rejected{}}
 	for _, r := range p.Rejected {
 		answer.Rejected = append(answer.Rejected, rejected(r))
 	}
+	if a.json && len(p.Rejected) == 0 {
+		for _, note := range p.Notes {
+			_, _ = fmt.Fprintln(a.Err, note)
+		}
+	}
 	return a.print(answer, func() {
-		a.say("%d rows read: %d added, %d updated, %d the same, %d rejected\n", p.Read, p.Added, p.Updated, p.Same, len(p.Rejected))
+		a.say("%s\n", head)
 		for _, r := range p.Rejected {
 			a.say("line %d, %s: %s\n", r.Line, columnOr(r.Column), r.Reason)
 		}
