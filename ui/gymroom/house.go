@@ -101,14 +101,14 @@ func (h *house) screens() fyne.CanvasObject {
 	h.dark = kit.NewSegmented([]string{"Dark", "Light"}, 0, h.choose)
 	viewer := h.line("Metres from the wall to its farthest reader", "The wall's letters are set for that distance.", desk.ViewerText,
 		func(s *gym.Settings, text string) (err error) { s.Viewer, err = desk.ReadViewer(text); return err })
-	viewer.SetNote("On a screen that is small for it, the wall turns many pages.")
-	h.own.wall = viewer.SetNote
+	turns := kit.NewProse("On a screen that is small for it, the wall turns many pages.", 300).Small().Tone(look.Muted)
+	h.own.wall = turns.SetText
 	h.discs = kit.NewToggle("Discs in the sport's colours", false, func(on bool) {
 		h.set("Plate pictures are redrawn.", func(s *gym.Settings) { s.SportDiscs = on })
 	})
 	return kit.NewCard("Screens", kit.Column(look.Gap2,
 		labelled("Look of the desk and the wall  (L)", h.dark, "Dark for a room with the lights down, light for daylight and projectors."),
-		viewer, h.discs,
+		viewer, turns, h.discs,
 		kit.NewProse("Red for 25 kg, blue for 20 kg and so on, as weightlifting's rules colour them.", 300).Small().Tone(look.Muted)))
 }
 

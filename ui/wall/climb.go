@@ -18,7 +18,8 @@ import (
 type Climb struct {
 	Now, Next Line // the rung that runs and the one after it
 	Rungs     []Rung
-	Present   int           // of Rungs, clock.None when the climb is over
+	Present   int // of Rungs, clock.None when the climb is over
+	Held      bool
 	Lasts     time.Duration // of the present rung; 0 outside of a climb that has begun
 	Unit      mass.Unit
 	Stations  []Station
@@ -86,7 +87,9 @@ func (s State) climb(now time.Time) (Climb, Face) {
 	c.Stations = append(c.Stations, s.station("–", 0, b.Bench, m, names)...)
 	c.Badges = badges(c.Stations, !m.Started)
 	c.sayReps(b.Class)
-	return c, climbFace(m, b.Class.Climb)
+	face := climbFace(m, b.Class.Climb)
+	c.Held = face.Tone == Held
+	return c, face
 }
 
 // station is a station with its lifters, or nothing without any.

@@ -21,7 +21,7 @@ var none = color.NRGBA{}
 
 // climb draws a page of a climb.
 func (p painter) climb(c Climb, f fit, turn int, notice string) {
-	p.head(c.Now, c.Next, f.band, f.margin, f.size.Width)
+	p.head(c, f.band, f.margin, f.size.Width)
 	p.strip(c, area{f.margin, f.margin + clockHeight*f.band.clock, f.size.Width - 2*f.margin, f.band.strip})
 	loose := f.loose(f.pages[turn])
 	for i, column := range f.pages[turn] {
@@ -59,9 +59,12 @@ func (p painter) foot(text string, size fyne.Size, small, margin float32) {
 }
 
 // head draws what runs and what comes next, beside the clock.
-func (p painter) head(now, next Line, b band, margin, width float32) {
+func (p painter) head(c Climb, b band, margin, width float32) {
 	line, after := b.lines(margin, width)
-	x := line.x
+	x, now, next := line.x, c.Now, c.Next
+	if c.Held {
+		p.held(after, b, p.pal[look.Warn])
+	}
 	line.x, line.w = line.x+b.now, line.w-b.now
 	after.x, after.w = after.x+b.now, after.w-b.now
 	if now.Text != "" {
@@ -74,6 +77,13 @@ func (p painter) head(now, next Line, b band, margin, width float32) {
 	if next.Text != "" {
 		p.line(after, soon+next.Text, style{size: b.next, ink: p.pal[look.Muted]})
 	}
+}
+
+// held draws two bars before the second line of the band: a clock that stands still
+// is told by more than its colour.
+func (p painter) held(line area, b band, ink color.NRGBA) {
+	side := 0.7 * b.next
+	p.pause(area{line.x, line.y + (line.h-side)/2, side, side}, ink)
 }
 
 const isOver = "Climb is over"

@@ -63,6 +63,10 @@ func (p painter) workHead(w Work, f workFit) {
 		p.pause(area{now.x, now.y + (now.h-side)/2, side, side}, ink)
 		now.x, now.w = now.x+1.1*f.band.now, now.w-1.1*f.band.now
 	}
+	if w.Held {
+		p.held(next, f.band, quiet)
+		next.x, next.w = next.x+f.band.now, next.w-f.band.now
+	}
 	p.line(now, elide(head, f.band.now, true, now.w), style{size: f.band.now, bold: true, ink: ink})
 	p.line(next, elide(round, f.band.next, false, next.w), style{size: f.band.next, ink: quiet})
 }

@@ -48,7 +48,7 @@ func fitWork(w Work, s Screen, size fyne.Size) (Work, workFit) {
 // narrow leaves only the movements whose turn it is or comes next, where there are
 // such.
 func (w Work) narrow() Work {
-	few := Work{Unit: w.Unit}
+	few := Work{Unit: w.Unit, Held: w.Held}
 	for _, p := range w.Panels {
 		items := slices.DeleteFunc(slices.Clone(p.Items), func(i Item) bool { return !i.Present && !i.Next })
 		if len(items) > 0 {

@@ -356,3 +356,26 @@ func TestNamesAreToldApart(t *testing.T) {
 		lifter("4", "Adelheid Berg", "Ada"), lifter("5", "Ada Quist", ""), lifter("6", "Ada Lehto", "AL"), lifter("7", "Ada", "Ada"),
 	}))
 }
+
+// A held clock has a sign of its own beside its colour, in the climb and after it.
+func TestAHeldClockHasASign(t *testing.T) {
+	h := newHall(t)
+	h.lifters(6)
+	h.until(90 * time.Second)
+	bars := func() int {
+		v, w := h.show(look.Dark(), fyne.NewSize(640, 360), inch65)
+		h.look(w, "held")
+		return v.sheet.boxes.used
+	}
+	before := bars()
+	require.NoError(t, h.HoldClock(h.class))
+	scene, _ := h.scene()
+	assert.True(t, scene.Climb.Held)
+	assert.Equal(t, before+2, bars(), "two bars")
+	h = conditioningHall(t)
+	before = bars()
+	require.NoError(t, h.HoldClock(h.class))
+	scene, _ = h.scene()
+	assert.True(t, scene.Work.Held)
+	assert.Equal(t, before+2, bars())
+}

@@ -15,6 +15,7 @@ import (
 type Work struct {
 	Panels []Panel
 	Unit   string // of every load; empty where they say their own
+	Held   bool
 }
 
 // Panel is one workout and the tracks that do it.
@@ -46,7 +47,7 @@ func (s State) work(now time.Time) (Work, Face) {
 			face = workFace(m)
 		}
 	}
-	face.Bright = w.rests()
+	face.Bright, w.Held = w.rests(), face.Tone == Held
 	w.shareUnit()
 	return w, face
 }
