@@ -7,6 +7,7 @@
 package ui
 
 import (
+	"context"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -50,7 +51,10 @@ type Window struct {
 	front   int
 	stage   *fyne.Container
 	notice  *kit.Notice
+	cart    *cart
 	gym     *kit.Text
+	life    context.Context // ends with the window, and what is on its way with it
+	end     context.CancelFunc
 }
 
 // NewWindow fills a window with the console. It must be called on Fyne's thread.
@@ -59,7 +63,8 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 	if w.speed == 0 {
 		w.speed = 1
 	}
-	w.notice = kit.NewNotice()
+	w.life, w.end = context.WithCancel(context.Background())
+	w.notice, w.cart = kit.NewNotice(), newCart()
 	w.gym = kit.NewStrong(d.Settings().Name).Shrinks(120)
 	for _, m := range makers {
 		w.names = append(w.names, m.name)
@@ -75,7 +80,7 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 }
 
 func (w *Window) content() fyne.CanvasObject {
-	foot := kit.Column(0, kit.NewRule(), kit.Tall(look.ControlHeight, kit.Fill(w.notice)))
+	foot := kit.Column(0, kit.NewRule(), kit.Tall(look.ControlHeight, kit.Fill(kit.Row(0, kit.Fill(w.notice), w.cart.line))))
 	body := kit.Column(0, kit.Fill(w.stage), foot)
 	return container.NewBorder(nil, nil, w.side(), nil, body)
 }
@@ -198,14 +203,25 @@ func (w *Window) Fail(err error) bool {
 	return false
 }
 
+// undo takes the last step back. Of a long one that is still on its way, when
+// nothing was done since, it is that.
 func (w *Window) undo() {
-	if label, err := w.desk.Undo(); w.Fail(err) {
-		w.Say("Taken back: "+label+".", false)
+	if w.cart.stop() {
+		return
 	}
+	w.shift(w.desk.BeginUndo, "Taken back: ", false)
 }
 
-func (w *Window) redo() {
-	if label, err := w.desk.Redo(); w.Fail(err) {
-		w.Say("Made again: "+label+".", true)
+func (w *Window) redo() { w.shift(w.desk.BeginRedo, "Made again: ", true) }
+
+func (w *Window) shift(begin func() (string, *desk.LongStep, error), said string, undo bool) {
+	label, long, err := begin()
+	if !w.Fail(err) {
+		return
 	}
+	w.Carry(long, func(err error) {
+		if w.Fail(err) {
+			w.Say(said+label+".", undo)
+		}
+	})
 }

@@ -2,13 +2,17 @@ package ui_test
 
 import (
 	"flag"
+	"fmt"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"windlass/internal/day"
+	"windlass/internal/desk"
 	"windlass/ui"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -72,6 +76,26 @@ func TestFinderGoesToAnAthleteAndToADay(t *testing.T) {
 		assert.Equal(t, row.room, w.Front())
 		uitest.See(t, in, row.sees)
 	}
+}
+
+func TestALongStepIsCarriedToItsEnd(t *testing.T) {
+	w, in := open(t, look.Dark())
+	d := w.Desk()
+	sheet := "Athlete,Lift,Reps,Load,Date\n"
+	for i := range 600 {
+		sheet += fmt.Sprintf("%s,Back squat,5,60 kg,%s\n", d.Book().Athletes[0].Name, day.Of(2020, 1, 1).Add(i))
+	}
+	i := d.NewImport("long.csv", desk.ImportAs{Kind: desk.ResultSheet})
+	require.NoError(t, i.Read(t.Context(), strings.NewReader(sheet), nil))
+	before := len(d.Book().Results)
+	step, err := d.BeginImport(i, false)
+	require.NoError(t, err)
+	require.NotNil(t, step)
+	ended := make(chan error)
+	w.Carry(step, func(err error) { ended <- err })
+	require.NoError(t, <-ended)
+	assert.Len(t, d.Book().Results, before+600)
+	uitest.NotSee(t, in, "On its way", "Stop")
 }
 
 func TestFirstRunOffersThreeWaysAndTheCaution(t *testing.T) {

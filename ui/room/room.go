@@ -65,6 +65,10 @@ type Host interface {
 	// Long runs work beside Fyne's thread with progress and a way to cancel, then
 	// done on Fyne's thread. Work must not touch the desk or any widget.
 	Long(title string, work func(job *Job) error, done func(error))
+	// Carry writes a long step beside Fyne's thread while the coach goes on, with its
+	// progress and a way to stop it at the foot, takes it up, and then calls done on
+	// Fyne's thread. A nil step is one that was short and is made already.
+	Carry(step *desk.LongStep, done func(error))
 	// Wall opens, fills or closes the wall window.
 	Wall()
 }

@@ -124,8 +124,8 @@ func (r *Roster) preview(i *desk.Import, folder string) {
 	if len(p.Rejected) > 0 {
 		body = append(body, rejections(p.Rejected), skip)
 	}
-	if lines := remarks(p); lines != "" {
-		body = append(body, kit.NewProse(lines, 400).Small().Tone(look.Muted))
+	if list := remarks(p); list != nil {
+		body = append(body, list)
 	}
 	kit.Ask(r.host.Window().Canvas(), kit.Question{
 		Title: i.Name, Text: i.Says() + " Nothing is kept yet.", Width: 760, Body: kit.Column(look.Gap3, append(body, keep, stays)...),
@@ -136,19 +136,34 @@ func (r *Roster) preview(i *desk.Import, folder string) {
 // accept brings a file in. While rows are refused and not to be skipped it stays
 // in question, and stays says so there.
 func (r *Roster) accept(i *desk.Import, skip, keep bool, folder string, stays *kit.Prose) bool {
-	err := r.host.Desk().AcceptImport(i, skip)
+	step, err := r.host.Desk().BeginImport(i, skip)
 	stays.SetText(kit.Sentence(err))
 	if err != nil {
 		return false
 	}
-	r.host.Say(i.Says(), true)
-	if keep {
-		name, err := i.KeepOutcome(context.Background(), folder)
+	r.host.Carry(step, func(err error) {
+		switch {
+		case !r.host.Fail(err):
+		case keep:
+			r.keepOutcome(i, folder)
+		default:
+			r.host.Say(i.Says(), true)
+		}
+	})
+	return true
+}
+
+// keepOutcome writes what came in and what was refused beside the file.
+func (r *Roster) keepOutcome(i *desk.Import, folder string) {
+	var name string
+	r.host.Long("Writing what came in", func(job *room.Job) (err error) {
+		name, err = i.KeepOutcome(job.Context(), folder)
+		return err
+	}, func(err error) {
 		if r.host.Fail(err) {
 			r.host.Say(i.Says()+" Written to "+name+".", true)
 		}
-	}
-	return true
+	})
 }
 
 func figure(caption string, n int) fyne.CanvasObject {
@@ -208,17 +223,28 @@ func rejections(all []exchange.Rejection) fyne.CanvasObject {
 	return kit.Column(look.Gap2, kit.Tall(136, kit.Fill(kit.NewPanel(kit.Fill(list)))), kit.Tall(44, kit.Fill(whole)))
 }
 
-// remarksTold is how many remarks of a reading are shown.
-const remarksTold = 4
+// remarksTold is how many remarks of a reading are shown: a list of widgets has its
+// end, and so has a coach's patience.
+const remarksTold = 100
 
-// remarks are what is kept and worth a look, and what was not understood.
-func remarks(p exchange.Proposal) string {
-	lines := p.Notes[:min(len(p.Notes), remarksTold)]
-	if more := len(p.Notes) - len(lines); more > 0 {
-		lines = append(lines[:len(lines):len(lines)], fmt.Sprintf("and %d more remarks", more))
+// remarks lists what is kept and worth a look, and what was not understood, a line
+// each.
+func remarks(p exchange.Proposal) fyne.CanvasObject {
+	lines := []fyne.CanvasObject{}
+	add := func(text string) {
+		lines = append(lines, kit.Row(look.Gap2, kit.NewMark(kit.Disc, look.Muted, 6), kit.Fill(kit.NewProse(text, 400).Small())))
 	}
 	if len(p.Ignored) > 0 {
-		lines = append(lines[:len(lines):len(lines)], "columns that mean nothing to the program: "+strings.Join(p.Ignored, ", "))
+		add("Columns that mean nothing to the program: " + strings.Join(p.Ignored, ", ") + ".")
 	}
-	return strings.Join(lines, ". ")
+	for _, note := range p.Notes[:min(len(p.Notes), remarksTold)] {
+		add(strings.ToUpper(note[:1]) + note[1:] + ".")
+	}
+	if more := len(p.Notes) - remarksTold; more > 0 {
+		add(fmt.Sprintf("And %d more.", more))
+	}
+	if len(lines) == 0 {
+		return nil
+	}
+	return kit.Column(look.Gap1, kit.NewCaption("Worth a look"), kit.Tall(72, kit.Fill(kit.Scroll(kit.Column(look.Gap1, lines...)))))
 }

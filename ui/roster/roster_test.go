@@ -222,6 +222,20 @@ func TestFileIsLookedAtBeforeItComesIn(t *testing.T) {
 	assert.Equal(t, "185 lb", r.Load.In(r.Unit))
 }
 
+// Every remark has a line of its own.
+func TestRemarksOnAFileAreAList(t *testing.T) {
+	h := open(t, look.Dark())
+	path := filepath.Join(t.TempDir(), "roster.csv")
+	require.NoError(t, os.WriteFile(path, []byte("Name;Shoe size\nLeopold Arnsby;44\nMina Roth;38\n"), 0o600))
+	h.Press(t, "Ctrl+O")
+	uitest.Fill(t, h.On, "File, CSV or XLSX; you can also drop it on the window", path)
+	uitest.Tap(t, h.On, "Look at it")
+	uitest.See(t, h.On, "Worth a look", "Columns that mean nothing to the program: Shoe size.",
+		"Leopold Arnsby has no load standard and starts from W, the lighter; change it in the roster.",
+		"Mina Roth has no load standard and starts from W, the lighter; change it in the roster.")
+	snapshot(t, h, "remarks")
+}
+
 func TestAFileThatIsNoneIsExplained(t *testing.T) {
 	h := open(t, look.Dark())
 	h.Press(t, "Ctrl+O")
