@@ -10,6 +10,7 @@ import (
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/plates"
+	"windlass/internal/station"
 )
 
 // Board is what the floor and the wall show of a class: who lifts what where, in
@@ -36,6 +37,7 @@ type BoardStation struct {
 type BoardLifter struct {
 	gym.Lifter
 	Name  string // the whole name, for the desk
+	Short string // of it what tells the lifters of the class apart
 	Wall  string // what the wall may show of it; may be empty
 	Lift  string
 	Track string
@@ -66,18 +68,19 @@ type EitherLoad struct {
 func (b Board) At(now time.Time) clock.Moment { return clock.Climb(b.Class.Climb, b.Class.Clock, now) }
 
 // Boards draws up boards and remembers between them what is dear to work out: the
-// loads of each bar and the plates of each station. It holds for one state of the
+// loads of each bar, the plates of each station and who fits with whom. It holds for one state of the
 // equipment.
 type Boards struct {
-	book   *gym.Book
-	loads  loadCache
-	stacks map[string][]plates.Step // see [Boards.sequence]
+	book    *gym.Book
+	loads   loadCache
+	stacks  map[string][]plates.Step   // see [Boards.sequence]
+	solvers map[string]*station.Solver // see [Boards.solver]
 }
 
 // NewBoards returns what draws up boards from a book, which may be the partial
 // one of the wall.
 func NewBoards(book *gym.Book) *Boards {
-	return &Boards{book: book, loads: loadCache{}, stacks: map[string][]plates.Step{}}
+	return &Boards{book: book, loads: loadCache{}, stacks: map[string][]plates.Step{}, solvers: map[string]*station.Solver{}}
 }
 
 // Board draws up the board of a class.
@@ -86,11 +89,8 @@ func (bs *Boards) Board(c gym.Class) Board {
 	for i, s := range bs.book.Equipment.Stations {
 		b.Stations = append(b.Stations, BoardStation{Name: s.Name, Bar: bs.barName(s.Bar), Index: i})
 	}
-	for _, l := range c.Lifters {
-		if l.Lift == "" {
-			continue // who lifts by percentages, or not at all, has no place in the climb
-		}
-		row := bs.lifter(c, l)
+	for _, row := range bs.rows(c) {
+		l := row.Lifter
 		if l.Station < 0 || l.Station >= len(b.Stations) {
 			b.Bench = append(b.Bench, row)
 			continue
@@ -110,6 +110,22 @@ func (bs *Boards) Board(c gym.Class) Board {
 	}
 	bs.restack(b)
 	return b
+}
+
+// rows are the lifters who have a place in the climb: not who lifts by percentages,
+// or not at all.
+func (bs *Boards) rows(c gym.Class) (rows []BoardLifter) {
+	var names []string
+	for _, l := range c.Lifters {
+		if l.Lift != "" {
+			row := bs.lifter(c, l)
+			rows, names = append(rows, row), append(names, row.Name)
+		}
+	}
+	for i, short := range shortNames(names) {
+		rows[i].Short = short
+	}
+	return rows
 }
 
 // settle puts the lifters of a station in order, at the bar that they share.

@@ -15,6 +15,9 @@ import (
 func (d *Desk) late(c gym.Class, s seating, plan station.Plan, from int) []SharingNote {
 	short := shortfalls(plan, from)
 	short.behind(c, s, plan, from)
+	if c.Clock.Started() && short.worst <= slack {
+		short = shortfall{by: make([]int, len(c.Climb.Rungs))}
+	}
 	rungs := short.rungs()
 	if len(rungs) == 0 && len(plan.Standing) == 0 {
 		return nil
@@ -36,6 +39,10 @@ func (d *Desk) late(c gym.Class, s seating, plan station.Plan, from int) []Shari
 	}
 	return append(notes, d.mends(c, s, mends)...)
 }
+
+// slack is by how many seconds a window may be short while the clock runs: the pace
+// of a class is not known better. Common practice, no source.
+const slack = 5
 
 // length writes how long a climb is.
 func length(plan gym.ClimbPlan) string { return climb.Time(plan.Rungs[len(plan.Rungs)-1].Until) }

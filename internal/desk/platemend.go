@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"cmp"
 	"fmt"
 	"maps"
 	"slices"
@@ -259,43 +258,4 @@ func (c carried) except(trial *gym.Class, e gym.Exception) {
 	if l, err := lifter(trial, c.lifter.Athlete); err == nil {
 		*l = l.Except(e)
 	}
-}
-
-// exceptionLines says what the exceptions of a class change, rung by rung.
-func (d *Desk) exceptionLines(before, after gym.Class) []string {
-	type line struct {
-		rung int
-		text string
-	}
-	var lines []line
-	boards := d.Boards()
-	was := boards.Board(before)
-	for i, l := range after.Lifters {
-		row, _ := was.Lifter(l.Athlete)
-		for _, e := range l.Exceptions {
-			if old := before.Lifters[i].Exception(e.Rung); old != e && e.Rung < len(row.Sets) {
-				lines = append(lines, line{e.Rung, exceptionText(row, e, old)})
-			}
-		}
-	}
-	slices.SortStableFunc(lines, func(a, b line) int { return cmp.Compare(a.rung, b.rung) })
-	var texts []string
-	for _, l := range lines {
-		texts = append(texts, l.text)
-	}
-	return texts
-}
-
-func exceptionText(row BoardLifter, e, old gym.Exception) string {
-	text := fmt.Sprintf("Rung %d, %s:", e.Rung+1, row.Name)
-	if e.Load > 0 && e.Load != old.Load {
-		text += fmt.Sprintf(" %s in place of %s", e.Load.In(row.Unit), row.Sets[e.Rung].Likely().In(row.Unit))
-		if e.Last {
-			text += ","
-		}
-	}
-	if e.Last {
-		text += " lifts when all others have"
-	}
-	return text + "."
 }

@@ -47,10 +47,11 @@ func TestStationsNeverCountOnTheSamePlates(t *testing.T) {
 func TestShortageSentences(t *testing.T) {
 	disc := plates.Disc{Mass: 25 * mass.Kilogram, Unit: mass.KG}
 	for want, rungs := range map[string][]int{
-		"Rung 6: all stations together want 9 pairs of 25 kg, the gym has 8.":           {6},
-		"Rungs 6 and 7: all stations together want 9 pairs of 25 kg, the gym has 8.":    {6, 7},
-		"Rungs 6 to 8: all stations together want 9 pairs of 25 kg, the gym has 8.":     {6, 7, 8},
-		"Rungs 6, 7 and 9: all stations together want 9 pairs of 25 kg, the gym has 8.": {6, 7, 9},
+		"Rung 6: all stations together want 9 pairs of 25 kg, the gym has 8.":                {6},
+		"Rungs 6 and 7: all stations together want 9 pairs of 25 kg, the gym has 8.":         {6, 7},
+		"Rungs 6 to 8: all stations together want 9 pairs of 25 kg, the gym has 8.":          {6, 7, 8},
+		"Rungs 2, 4 to 7 and 9: all stations together want 9 pairs of 25 kg, the gym has 8.": {2, 4, 5, 6, 7, 9},
+		"Rungs 6, 7 and 9: all stations together want 9 pairs of 25 kg, the gym has 8.":      {6, 7, 9},
 	} {
 		assert.Equal(t, want, desk.Shortage{Rungs: rungs, Disc: disc, Need: 9, Have: 8}.Text())
 	}

@@ -59,18 +59,28 @@ func (s Shortage) Text() string {
 	return fmt.Sprintf("%s: all stations together want %d pairs of %s, the gym has %d.", rungWords(s.Rungs), s.Need, s.Disc, s.Have)
 }
 
-// rungWords writes "Rung 6", "Rungs 6 and 8", "Rungs 6 to 9".
+// rungWords writes "Rung 6", "Rungs 6 and 8", "Rungs 3, 5 to 7 and 9".
 func rungWords(rungs []int) string {
-	first, last := rungs[0], rungs[len(rungs)-1]
+	var words []string
+	for i := 0; i < len(rungs); {
+		n := 1
+		for i+n < len(rungs) && rungs[i+n] == rungs[i]+n {
+			n++
+		}
+		if n < 3 {
+			n = 1
+			words = append(words, fmt.Sprint(rungs[i]))
+		} else {
+			words = append(words, fmt.Sprintf("%d to %d", rungs[i], rungs[i+n-1]))
+		}
+		i += n
+	}
+	last := len(words) - 1
 	switch {
 	case len(rungs) == 1:
-		return fmt.Sprintf("Rung %d", first)
-	case len(rungs) > 2 && last-first == len(rungs)-1:
-		return fmt.Sprintf("Rungs %d to %d", first, last)
+		return "Rung " + words[0]
+	case last == 0:
+		return "Rungs " + words[0]
 	}
-	var words []string
-	for _, n := range rungs[:len(rungs)-1] {
-		words = append(words, fmt.Sprint(n))
-	}
-	return fmt.Sprintf("Rungs %s and %d", strings.Join(words, ", "), last)
+	return "Rungs " + strings.Join(words[:last], ", ") + " and " + words[last]
 }

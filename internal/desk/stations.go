@@ -56,7 +56,31 @@ func (d *Desk) seating(c gym.Class, places int) (seating, error) {
 		seconds = append(seconds, r.Until-r.At)
 	}
 	var err error
-	s.solver, err = station.New(s.stations, seconds, station.UsualPace())
+	s.solver, err = d.Boards().solver(s.stations, seconds)
+	return s, err
+}
+
+// keptSolvers bounds what is remembered; a class asks for a few, as bars are lent
+// and rungs lengthened.
+const keptSolvers = 16
+
+// solver returns what seats a class at stations, the same for the same question: it
+// remembers what it has found out about loads.
+func (bs *Boards) solver(stations []station.Station, seconds []int) (*station.Solver, error) {
+	key := fmt.Sprint(seconds)
+	for _, s := range stations {
+		key += fmt.Sprintf("|%s %d %p", s.Name, s.Places, s.Loads)
+	}
+	if s, ok := bs.solvers[key]; ok {
+		return s, nil
+	}
+	if len(bs.solvers) >= keptSolvers {
+		clear(bs.solvers)
+	}
+	s, err := station.New(stations, seconds, station.UsualPace())
+	if err == nil {
+		bs.solvers[key] = s
+	}
 	return s, err
 }
 

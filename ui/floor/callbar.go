@@ -129,7 +129,7 @@ func aSide(row desk.BoardLifter, set desk.BoardSet) string {
 	if row.Bar == "" {
 		return ""
 	}
-	return ", " + desk.Plates(set.Discs, row.Unit) + " a side"
+	return ", " + stackWords(set, row) + " a side"
 }
 
 func (b *callBar) standing(row desk.BoardLifter, m clock.Moment) string {

@@ -33,18 +33,17 @@ type lifterRow struct {
 	warning *kit.Mark
 	call    *kit.Mark
 	load    *kit.Text
-	small   *kit.Text // the load where more than four share the station
-	compact bool
+	small   *kit.Text // the load where the row is low
 	reps    *kit.Text
 	picture *kit.PlatePicture
+	stack   *kit.Text // the picture in words, where the row is low
 	change  *kit.Text
 	next    *kit.Text
 	other   *kit.Text // the other load of an open window
 	shown   string    // all the row's words, which its layout follows
-	second  *fyne.Container
 	inner   *fyne.Container
 	drawn   string
-	plates  bool // there are plates to picture, where the change leaves room
+	plates  bool // there are plates to picture
 }
 
 // signs is what marks a row beside the lifter's loads.
@@ -62,12 +61,10 @@ func newLifterRow(choose func(gym.ID)) *lifterRow {
 	r.name, r.warning = kit.NewStrong("").Shrinks(40), kit.NewMark(kit.NoShape, look.Warn, 12)
 	r.call = kit.NewMark(kit.NoShape, look.Muted, 12)
 	r.load, r.small, r.reps = kit.NewTitle(""), kit.NewHeading(""), kit.NewCaption("")
-	r.picture, r.change = kit.NewPlatePicture(leastPicture, 16), kit.NewCaption("").Shrinks(20)
+	r.picture, r.change = kit.NewPlatePicture(leastPicture, pictureLine), kit.NewCaption("").Shrinks(20)
+	r.stack = kit.NewCaption("").Tone(look.Text)
 	r.next, r.other = kit.NewCaption("").Tone(look.Text), kit.NewCaption("").Tone(look.Warn)
-	first := kit.Row(look.Gap1, r.warning, kit.Fill(kit.Column(0, kit.Fill(), r.name, kit.Fill())), r.call, r.other, r.load, r.small, kit.Wide(22, r.reps))
-	r.second = container.New(sleeveLayout{r}, r.picture, r.change, r.next)
-	r.small.Hide()
-	r.inner = kit.Column(0, kit.Fill(first), kit.Fill(r.second))
+	r.inner = container.New(rowLines{r}, r.warning, r.name, r.call, r.load, r.small, r.reps, r.picture, r.stack, r.change, r.next, r.other)
 	r.ExtendBaseWidget(r)
 	return r
 }
@@ -105,6 +102,7 @@ func (r *lifterRow) set(l desk.BoardLifter, m clock.Moment, by signs) {
 	before := r.signs
 	r.athlete, r.signs = l.Athlete, by
 	r.name.SetText(l.Name)
+	r.name.Or(l.Short)
 	r.warning.Set(shapeIf(by.warning != "", kit.Warning), look.Warn)
 	show(r.warning, by.warning != "")
 	s := l.Shown(m)
@@ -115,18 +113,6 @@ func (r *lifterRow) set(l desk.BoardLifter, m clock.Moment, by signs) {
 	if before.chosen != by.chosen || before.late != by.late {
 		r.Refresh()
 	}
-}
-
-// tight draws the row for a station that more than four share: without a picture.
-func (r *lifterRow) tight(yes bool) {
-	if r.compact == yes {
-		return
-	}
-	r.compact = yes
-	show(r.load, !yes)
-	show(r.small, yes)
-	show(r.picture, r.pictured())
-	r.inner.Refresh()
 }
 
 func (r *lifterRow) say(load string, tone look.Meaning) {
@@ -154,6 +140,7 @@ func (r *lifterRow) sayLoad(l desk.BoardLifter, s desk.Shown, m clock.Moment) {
 		r.say(s.Now.Likely().Digits(l.Unit), tone)
 		r.reps.SetText(r.unit(l) + times(s.Now.Reps))
 		r.draw(l.Bar, s.Now.Discs)
+		r.stack.SetText(stackWords(s.Now, l))
 		r.change.SetText(changeWords(s.Now, l))
 	}
 }
@@ -180,26 +167,15 @@ func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 		r.picture.Set("", drawn)
 	}
 	r.plates = bar != ""
-	show(r.picture, r.pictured())
-}
-
-// pictured reports whether the bar is drawn: not on a narrow row, whose words
-// matter more.
-func (r *lifterRow) pictured() bool {
-	width := r.second.Size().Width
-	return r.plates && !r.compact && (width == 0 || r.pictureRoom(width) >= leastPicture)
-}
-
-// pictureRoom is the width that the words of the second line leave.
-func (r *lifterRow) pictureRoom(width float32) float32 {
-	words := fyne.MeasureText(r.change.Label(), look.CaptionSize, fyne.TextStyle{}).Width
-	return width - r.next.MinSize().Width - words - 2*look.Gap2
+	if !r.plates {
+		r.stack.SetText("")
+	}
 }
 
 func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 	other, next := "", ""
 	if s.HasNow && s.Now.State == climb.Open {
-		other = others(l, s.Now, " or ") + " or"
+		other = "or " + others(l, s.Now, " or ")
 	}
 	switch {
 	case other != "" || !s.HasNext:
@@ -214,7 +190,7 @@ func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 
 // arrange lays the row out anew when its words have changed.
 func (r *lifterRow) arrange() {
-	words := strings.Join([]string{r.name.Label(), r.load.Label(), r.reps.Label(), r.change.Label(), r.next.Label(), r.other.Label(), r.warning.Label(), r.call.Label()}, "|")
+	words := strings.Join([]string{r.name.Label(), r.load.Label(), r.reps.Label(), r.stack.Label(), r.change.Label(), r.next.Label(), r.other.Label(), r.warning.Label(), r.call.Label()}, "|")
 	if words != r.shown {
 		r.shown = words
 		r.inner.Refresh()
@@ -243,33 +219,4 @@ func (insetLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
 func (insetLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	objects[0].Move(fyne.NewPos(look.Gap3, 2))
 	objects[0].Resize(size.SubtractWidthHeight(look.Gap3+look.Gap2, look.Gap1))
-}
-
-// sleeveLayout sets a row's second line: what comes next at the far end, the change
-// as wide as its words, and the picture in what is left.
-type sleeveLayout struct{ row *lifterRow }
-
-// The picture's width in units.
-const leastPicture, mostPicture = 60, 168
-
-// MinSize implements fyne.Layout.
-func (sleeveLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(120, 16) }
-
-// Layout implements fyne.Layout.
-func (l sleeveLayout) Layout(_ []fyne.CanvasObject, size fyne.Size) {
-	r := l.row
-	next := r.next.MinSize()
-	line := next.Height
-	show(r.picture, r.pictured())
-	left, right := float32(0), size.Width-next.Width
-	if r.picture.Visible() {
-		width := min(mostPicture, r.pictureRoom(size.Width))
-		r.picture.Move(fyne.NewPos(0, 0))
-		r.picture.Resize(fyne.NewSize(width, size.Height))
-		left = width + look.Gap2
-	}
-	r.change.Move(fyne.NewPos(left, (size.Height-line)/2))
-	r.change.Resize(fyne.NewSize(max(0, right-look.Gap2-left), line))
-	r.next.Move(fyne.NewPos(right, (size.Height-line)/2))
-	r.next.Resize(next)
 }

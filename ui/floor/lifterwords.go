@@ -6,27 +6,49 @@ import (
 	"windlass/internal/clock"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 	"windlass/internal/plates"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
 
-// changeWords say what to do at the bar since the lifter before: "−1.25 +5 +2.5".
+// changeWords say what to do at the bar since the lifter before: "−1.25 +5 +2×0.5".
 func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
-	var words []string
-	for _, d := range s.Off {
-		words = append(words, "−"+desk.Plates([]plates.Disc{d}, l.Unit))
-	}
-	for _, d := range s.On {
-		words = append(words, "+"+desk.Plates([]plates.Disc{d}, l.Unit))
-	}
+	words := append(grouped(s.Off, l.Unit, "−"), grouped(s.On, l.Unit, "+")...)
 	if s.Blocks {
 		words = append(words, "blocks")
 	}
 	if len(words) == 0 && l.Bar != "" {
-		return "bar stays"
+		words = []string{"bar stays"}
+	}
+	if s.Last {
+		words = append([]string{"last of all:"}, words...)
 	}
 	return strings.Join(words, " ")
+}
+
+// stackWords write the plates of a side, equal ones together: "2×25 + 10 + 2.5".
+func stackWords(s desk.BoardSet, l desk.BoardLifter) string {
+	if len(s.Discs) == 0 {
+		return "bar alone"
+	}
+	return strings.Join(grouped(s.Discs, l.Unit, ""), " + ")
+}
+
+// grouped writes discs with a sign, equal neighbours together.
+func grouped(discs []plates.Disc, unit mass.Unit, sign string) (words []string) {
+	for i := 0; i < len(discs); {
+		n := 1
+		for i+n < len(discs) && discs[i+n] == discs[i] {
+			n++
+		}
+		word := desk.Plates(discs[i:i+1], unit)
+		if n > 1 {
+			word = itoa(n) + "×" + word
+		}
+		words, i = append(words, sign+word), i+n
+	}
+	return words
 }
 
 // others lists, lightest first, the loads beside the likely one that an open

@@ -29,6 +29,7 @@ type live struct {
 	clock *clockPanel
 	strip *kit.RungStrip
 	cards []*stationCard
+	notes *noteBar
 	grid  *fyne.Container
 	calls *callBar
 	all   *fyne.Container
@@ -37,10 +38,10 @@ type live struct {
 func newLive(f *Floor) *live {
 	l := &live{floor: f, strip: kit.NewRungStrip(), warnings: map[gym.ID]string{}}
 	l.clock = newClockPanel()
-	l.calls = newCallBar(l)
+	l.calls, l.notes = newCallBar(l), newNoteBar(l)
 	l.grid = container.New(&gridLayout{})
 	top := kit.Row(look.Gap3, kit.Full(l.clock.all), kit.Fill(kit.NewCard("", l.strip)))
-	l.all = kit.Column(look.Gap3, kit.Tall(136, kit.Fill(top)), kit.Fill(l.grid), l.calls.all)
+	l.all = kit.Column(look.Gap3, kit.Tall(136, kit.Fill(top)), l.notes.all, kit.Fill(l.grid), l.calls.all)
 	return l
 }
 
@@ -58,13 +59,19 @@ func (l *live) refresh() {
 			l.warnings[a.Athlete] = s.Warning
 		}
 	}
+	l.notes.refresh()
 	l.draw(l.floor.moment())
+	l.all.Refresh()
 }
 
 // tick moves the clock; the stations change only with the rung.
 func (l *live) tick(m clock.Moment) {
 	l.clock.set(l.floor.class.Climb, m)
 	l.strip.SetNow(elapsedOf(m))
+	if m.Rung != l.shown.Rung || m.Finished != l.shown.Finished {
+		l.notes.refresh()
+		l.all.Refresh()
+	}
 	if m.Rung != l.shown.Rung || m.Started != l.shown.Started || m.Finished != l.shown.Finished || m.Running != l.shown.Running {
 		l.draw(m)
 	}
@@ -227,6 +234,8 @@ func (l *live) keys() []room.Key {
 		{Press: "Space", Does: "Start, hold or go on", Do: l.toggle},
 		{Press: "N", Does: "Go to the next rung", Do: l.next},
 		{Press: "B", Does: "Go back a rung", Do: l.before},
+		{Press: "F8", Does: "Do the mend that is offered", Do: l.notes.do},
+		{Press: "F9", Does: "Leave what will not work out as it is", Do: l.notes.leave},
 		{Press: "R", Does: "Enter the results", Do: func() { l.floor.turn(stepResults) }},
 	}
 }

@@ -3,6 +3,7 @@ package floor
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -23,14 +24,16 @@ type noteList struct {
 
 type noteRow struct {
 	text *kit.Prose
+	does *kit.Prose // what the mend changes
 	mend *kit.Button
 	do   func()
 	all  fyne.CanvasObject
 }
 
 func newNoteList(s *setUp) *noteList {
-	n := &noteList{setUp: s, fine: kit.NewProse("", 200).Tone(look.Muted), box: kit.Column(look.Gap2)}
-	n.all = kit.NewCard("Will it work out?", kit.Scroll(kit.Column(look.Gap2, n.fine, n.box)))
+	n := &noteList{setUp: s, fine: kit.NewProse("", 200).Tone(look.Muted), box: kit.Column(look.Gap3)}
+	besideBar := kit.Wide(look.Gap2, kit.Column(0)) // no word stands under the scroll bar
+	n.all = kit.NewCard("Will it work out?", kit.Scroll(kit.Row(0, kit.Fill(kit.Column(look.Gap2, n.fine, n.box)), besideBar)))
 	return n
 }
 
@@ -43,10 +46,9 @@ func (n *noteList) refresh() {
 		n.rows = append(n.rows, newNoteRow())
 	}
 	n.box.Objects = nil
-	first := true
+	keys := keysOf(n.notes)
 	for i, note := range n.notes {
-		n.rows[i].set(note, first && note.Mend != "", func() { n.mend(note) })
-		first = first && note.Mend == ""
+		n.rows[i].set(note, keys[i], func() { f.mend(note) })
 		n.box.Objects = append(n.box.Objects, n.rows[i].all)
 	}
 	n.box.Refresh()
@@ -56,6 +58,8 @@ func (n *noteList) say(sharing desk.Sharing) {
 	switch {
 	case len(n.setUp.floor.class.Lifters) == 0:
 		n.fine.SetText("Once lifters are here, this says whether everybody has a bar, the clock can be kept and the plates suffice.")
+	case n.setUp.floor.moment().Finished:
+		n.fine.SetText("The climb is over.")
 	case !slices.ContainsFunc(sharing.Notes, func(note desk.SharingNote) bool { return !note.Aside }):
 		n.fine.SetText(fmt.Sprintf("Yes: everybody has a bar, every rung is long enough and the plates suffice. %d discs are moved in all.", sharing.Moves))
 	default:
@@ -64,48 +68,62 @@ func (n *noteList) say(sharing desk.Sharing) {
 }
 
 func newNoteRow() *noteRow {
-	r := &noteRow{text: kit.NewProse("", 140).Tone(look.Warn)}
+	r := &noteRow{text: kit.NewProse("", 140).Tone(look.Warn), does: kit.NewProse("", 140).Small().Tone(look.Muted)}
 	r.mend = kit.NewButton("", func() { r.do() })
-	r.all = kit.Column(look.Gap1, r.text, kit.Row(0, r.mend, kit.Fill()))
+	r.all = kit.Column(look.Gap1, r.text, r.does, kit.Row(0, r.mend, kit.Fill()))
 	return r
 }
 
-func (r *noteRow) set(note desk.SharingNote, first bool, do func()) {
+func (r *noteRow) set(note desk.SharingNote, key string, do func()) {
 	r.text.SetText(note.Text + kit.Sentence(note.Err))
 	r.text.Tone(toneIf(note.Aside, look.Muted, look.Warn))
+	r.does.SetText(strings.Join(note.Changes(), "\n"))
+	show(r.does, len(note.Does) > 0)
 	r.do = do
 	show(r.mend, note.Mend != "")
 	if note.Mend != "" {
 		r.mend.SetLabel(note.Mend)
-		r.mend.Key(mendKey(note, first))
+		r.mend.Key(key)
 	}
 }
 
-// mendKey is the key cap of a mend: the first has one, and sharing anew its own.
-func mendKey(note desk.SharingNote, first bool) string {
-	switch {
-	case note.Anew:
-		return "F6"
-	case first:
-		return "F8"
-	}
-	return ""
-}
+// mendKeys are those of the mends, from the top.
+var mendKeys = []string{"F8", "F9", "F10"}
 
-func (n *noteList) mend(note desk.SharingNote) {
-	if note.Anew {
-		n.setUp.share()
-		return
-	}
-	n.setUp.floor.did(note.Do(n.setUp.floor.id), "Done: "+note.Text)
-}
-
-// first does the first mend that there is.
-func (n *noteList) first() {
-	for _, note := range n.notes {
-		if note.Mend != "" {
-			n.mend(note)
-			return
+// keysOf gives the mends their keys: sharing anew has one of its own.
+func keysOf(notes []desk.SharingNote) []string {
+	keys, next := make([]string, len(notes)), 0
+	for i, note := range notes {
+		switch {
+		case note.Mend == "":
+		case note.Anew:
+			keys[i] = "F6"
+		case next < len(mendKeys):
+			keys[i] = mendKeys[next]
+			next++
 		}
 	}
+	return keys
+}
+
+// press does the mend of a key; without one it says that there is nothing to mend.
+func (n *noteList) press(key string) func() {
+	return func() {
+		for i, k := range keysOf(n.notes) {
+			if k == key {
+				n.setUp.floor.mend(n.notes[i])
+				return
+			}
+		}
+		n.setUp.floor.host.Say("There is nothing to mend.", false)
+	}
+}
+
+// mend does what a note offers and says what was changed.
+func (f *Floor) mend(note desk.SharingNote) {
+	if note.Anew {
+		f.shareAnew()
+		return
+	}
+	f.did(note.Do(f.id), note.Said())
 }

@@ -138,7 +138,9 @@ func (s *setUp) keys() []room.Key {
 		{Press: "F", Does: "Find an athlete", Do: func() { s.here.search.Focus() }},
 		{Press: "F6", Does: "Share the stations anew", Do: s.share},
 		{Press: "F7", Does: "Take the lower number that is offered", Do: s.detail.lower},
-		{Press: "F8", Does: "Do the first mend", Do: s.notes.first},
+		{Press: "F8", Does: "Do the first mend", Do: s.notes.press("F8")},
+		{Press: "F9", Does: "Do the second mend", Do: s.notes.press("F9")},
+		{Press: "F10", Does: "Do the third mend", Do: s.notes.press("F10")},
 		{Press: "0", Does: "Take the chosen lifter off the stations", Do: func() { s.move(s.chosen, -1) }},
 	}
 	for i := range min(9, len(s.floor.desk().Book().Equipment.Stations)) {

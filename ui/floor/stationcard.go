@@ -41,7 +41,6 @@ func (c *stationCard) set(l *live, name, bar string, lifters []desk.BoardLifter,
 	if len(c.list.Objects) != len(lifters) {
 		c.list.Objects = nil
 		for i := range lifters {
-			c.rows[i].tight(len(lifters) > usualPlaces)
 			c.list.Objects = append(c.list.Objects, c.rows[i])
 		}
 		c.list.Refresh()

@@ -1,6 +1,7 @@
 package kit_test
 
 import (
+	"strings"
 	"testing"
 	"time"
 
@@ -35,15 +36,53 @@ func TestStripMarksThePresentRung(t *testing.T) {
 	}
 }
 
-// A rung is never named by its colour alone, at any width.
+// A rung is never named by its colour alone: at any width of a desk every one says
+// its per cent, its reps and when it begins, whatever the lengths.
 func TestStripSaysEveryRung(t *testing.T) {
-	for _, width := range []float32{1400, 900, 600} {
+	for _, width := range []float32{1400, 900, 570} {
 		uitest.App(t, look.Dark())
 		s := kit.NewRungStrip()
 		s.Set(climb())
 		w := uitest.OpenAs(t, look.Dark(), fyne.NewSize(width, 104), s)
-		uitest.See(t, w, "30", "60", "90", "102", "× 1", "17′")
+		for _, r := range climb() {
+			uitest.See(t, w, r.Percent, r.Reps)
+		}
+		uitest.See(t, w, "0′", "17′")
+		for _, text := range drawn(s) {
+			assert.GreaterOrEqual(t, text.TextSize, float32(11), "%q at %v", text.Text, width)
+		}
 	}
+}
+
+// However lengths and width lie, rungs stand in their order without a gap, and the
+// bar never runs back.
+func TestStripKeepsTheOrderOfTime(t *testing.T) {
+	uitest.App(t, look.Dark())
+	rapid.Check(t, func(r *rapid.T) {
+		s, at := kit.NewRungStrip(), time.Duration(0)
+		var rungs []kit.Rung
+		for range rapid.IntRange(1, 14).Draw(r, "rungs") {
+			until := at + time.Duration(rapid.IntRange(10, 400).Draw(r, "seconds"))*time.Second
+			rungs = append(rungs, kit.Rung{Start: at, End: until, Percent: "50 %", Reps: "× 3"})
+			at = until
+		}
+		got := -1
+		s.OnChosen = func(i int) { got = i }
+		s.Set(rungs)
+		width := float32(rapid.IntRange(100, 1600).Draw(r, "width"))
+		s.Resize(fyne.NewSize(width, 104))
+		before := -1
+		for x := float32(0.5); x < width-0.5; x += width / 200 {
+			s.Tapped(&fyne.PointEvent{Position: fyne.NewPos(x, 20)})
+			if got < before || got > before+1 {
+				r.Fatalf("rung %d follows rung %d at %v of %v", got, before, x, width)
+			}
+			before = got
+		}
+		if got != len(rungs)-1 {
+			r.Fatalf("the strip ends with rung %d of %d", got, len(rungs))
+		}
+	})
 }
 
 func TestStripTellsWhichRungIsTapped(t *testing.T) {
@@ -113,16 +152,48 @@ func TestPlatePictureReadsAsWords(t *testing.T) {
 	assert.Equal(t, "20 kg", p.Label())
 }
 
-// Every label of a plausible load stands on its disc in a row of a station.
+// Every label of a plausible load stands on its disc in a row of a station, and can
+// be read.
 func TestPlateLabelsFitAStationRow(t *testing.T) {
 	uitest.App(t, look.Dark())
-	p := kit.NewPlatePicture(240, 44)
-	load := []float64{25, 25, 25, 20, 5, 2.5, 1.25}
-	p.Set("20 kg", discs(false, load...))
-	p.Resize(fyne.NewSize(240, 44))
-	var labels []string
-	for _, text := range drawn(p) {
-		labels = append(labels, text.Text)
+	for _, c := range []struct {
+		width float32
+		discs []float64
+		want  []string
+	}{
+		{240, []float64{25, 25, 25, 20, 5, 2.5, 1.25}, []string{"25", "25", "25", "20", "5", "2.5", "1.25"}},
+		{170, []float64{25, 25, 25, 20, 5, 2.5, 1.25}, []string{"", "", "3×25", "20", "5", "2.5", "1.25"}},
+		{150, []float64{20, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5}, []string{"20", "", "", "", "6×0.5"}},
+	} {
+		p := kit.NewPlatePicture(60, 18)
+		p.Set("", discs(false, c.discs...))
+		p.Resize(fyne.NewSize(c.width, 18))
+		assert.LessOrEqual(t, p.Needs(18), c.width)
+		var labels []string
+		for _, text := range drawn(p)[1:] { // the first is the bar's
+			labels = append(labels, text.Text)
+			assert.GreaterOrEqual(t, text.TextSize, float32(11))
+		}
+		assert.Equal(t, c.want, labels)
 	}
-	assert.Subset(t, labels, []string{"25", "20", "5", "2.5", "1.25"})
+}
+
+// Where the labels need more than there is, the picture says so beforehand.
+func TestPlatePictureSaysWhatItNeeds(t *testing.T) {
+	uitest.App(t, look.Dark())
+	rapid.Check(t, func(r *rapid.T) {
+		p := kit.NewPlatePicture(60, 18)
+		some := rapid.SliceOfN(rapid.SampledFrom([]float64{25, 20, 15, 10, 5, 2.5, 1.25, 0.5}), 1, 9).Draw(r, "discs")
+		p.Set("", discs(false, some...))
+		p.Resize(fyne.NewSize(p.Needs(18), 18))
+		said := ""
+		for _, text := range drawn(p)[1:] {
+			said += text.Text + " "
+		}
+		for _, kg := range some {
+			if label := kit.DiscOf(mass.Of(kg, mass.KG), mass.KG, false, false).Label; !strings.Contains(said, label) {
+				r.Fatalf("%v of %v is missing in %q", kg, some, said)
+			}
+		}
+	})
 }

@@ -59,7 +59,8 @@ func sportColour(m mass.Mass) color.NRGBA {
 
 // PlatePicture draws one end of a loaded bar: the sleeve with its discs, the
 // first on the inside, each with its mass printed on it. Shape and number say
-// everything; colour is an extra.
+// everything; colour is an extra. No label is smaller than can be read: where the
+// sleeve is short, equal discs close up and one says how many they are.
 type PlatePicture struct {
 	widget.BaseWidget
 	bar    string
@@ -105,6 +106,13 @@ func (p *PlatePicture) Label() string {
 	return p.bar + ": " + strings.Join(labels, " + ") + " a side"
 }
 
+// Needs returns the width in which every label of the picture can be read at a
+// height.
+func (p *PlatePicture) Needs(height float32) float32 {
+	size := leastLabel
+	return p.sleeveAt(height) + widthOfRuns(sizedRuns(p.discs, true, height, size)) + look.Gap2
+}
+
 // CreateRenderer implements fyne.Widget.
 func (p *PlatePicture) CreateRenderer() fyne.WidgetRenderer {
 	p.shaft, p.collar, p.sleeve, p.words = box(2), box(2), box(2), words(look.CaptionSize, false)
@@ -117,27 +125,44 @@ func (p *PlatePicture) CreateRenderer() fyne.WidgetRenderer {
 // place draws the bar at the height of the discs' middle. The label of the bar
 // stands on the shaft's left.
 func (p *PlatePicture) place(size fyne.Size) {
-	pal, h := look.Current(), size.Height
-	for len(p.drawn) < len(p.discs) {
-		p.drawn = append(p.drawn, &discFace{disc: box(3), text: words(look.CaptionSize, true), plus: newGlyph()})
-	}
-	text := min(max(h*0.13, 10), 28)
-	left := p.placeShaft(size, text)
+	left := p.placeShaft(size)
 	p.made.objects = append(p.made.objects[:0], p.shaft, p.sleeve, p.collar, p.words)
-	widths, labelSize := p.fit(size.Width-left-look.Gap2, h, text)
-	x := left
-	for i, d := range p.discs {
-		f := p.drawn[i]
-		f.show(d, area{x, (h - d.Diameter*h) / 2, widths[i], d.Diameter * h}, labelSize, pal)
-		x += widths[i] + 2
-		p.made.objects = append(p.made.objects, f.disc, f.text)
-		p.made.objects = append(p.made.objects, f.plus.objects...)
+	runs, label := fitRuns(p.discs, size.Width-left-look.Gap2, size.Height)
+	x, next := left, 0
+	for _, r := range runs {
+		tall := min(size.Height, max(r.Diameter*size.Height, lineOf(label)*0.95))
+		high := area{x, (size.Height - tall) / 2, 2 * runEdge, tall}
+		for range r.edges {
+			p.face(next).show(PlateDisc{Colour: r.Colour}, high, label)
+			high.x, next = high.x+runEdge, next+1
+		}
+		high.w = r.width
+		p.face(next).show(r.PlateDisc, high, label)
+		x, next = high.x+r.width+discGap, next+1
 	}
 }
 
+// face is a drawing of a disc, which is shown from now on.
+func (p *PlatePicture) face(i int) *discFace {
+	for len(p.drawn) <= i {
+		p.drawn = append(p.drawn, &discFace{disc: box(3), text: words(look.CaptionSize, true), plus: newGlyph()})
+	}
+	f := p.drawn[i]
+	p.made.objects = append(p.made.objects, f.disc, f.text)
+	p.made.objects = append(p.made.objects, f.plus.objects...)
+	return f
+}
+
+// sleeveAt is where the first disc stands at a height.
+func (p *PlatePicture) sleeveAt(height float32) float32 {
+	return widthOf(p.bar, labelAt(height)*0.9, false) + look.Gap2 + flangeAt(height) + discGap
+}
+
+func flangeAt(height float32) float32 { return max(4, height*0.05) }
+
 // placeShaft draws the bar and returns where the first disc stands.
-func (p *PlatePicture) placeShaft(size fyne.Size, text float32) float32 {
-	pal, h := look.Current(), size.Height
+func (p *PlatePicture) placeShaft(size fyne.Size) float32 {
+	pal, h, text := look.Current(), size.Height, labelAt(size.Height)
 	p.words.TextSize = text * 0.9
 	say(p.words, p.bar, pal[look.Muted])
 	label := widthOf(p.bar, text*0.9, false)
@@ -146,45 +171,15 @@ func (p *PlatePicture) placeShaft(size fyne.Size, text float32) float32 {
 	shaft := label + look.Gap2
 	put(p.shaft, 0, (h-thin)/2, shaft, thin)
 	put(p.sleeve, shaft, (h-thick)/2, max(0, size.Width-shaft), thick)
-	flange := max(4, h*0.05)
-	put(p.collar, shaft, (h-2.2*thick)/2, flange, 2.2*thick)
+	put(p.collar, shaft, (h-2.2*thick)/2, flangeAt(h), 2.2*thick)
 	fill(p.shaft, pal[look.Edge])
 	outline(p.sleeve, pal[look.Line], pal[look.Edge], look.Hairline)
 	fill(p.collar, pal[look.Edge])
-	return shaft + flange + 2
+	return p.sleeveAt(h)
 }
 
-// fit finds how wide each disc is drawn, and the size of the labels: discs to
-// scale where their labels fit on them, wider where not, and smaller labels where
-// the sleeve is too short.
-func (p *PlatePicture) fit(room, height, text float32) (widths []float32, size float32) {
-	widths = make([]float32, len(p.discs))
-	const least = 8
-	for size = text; ; size-- {
-		all := float32(0)
-		for i, d := range p.discs {
-			widths[i] = max(d.Width*height, widthOf(d.Label, size, true)+size*0.5)
-			all += widths[i] + 2
-		}
-		if all <= room || size <= least {
-			squeeze(widths, all, room)
-			return widths, size
-		}
-	}
-}
-
-// squeeze makes discs narrower when even small labels do not fit; the labels are
-// then cut, and the picture's words still say them.
-func squeeze(widths []float32, all, room float32) {
-	if all <= room || room <= 0 {
-		return
-	}
-	for i := range widths {
-		widths[i] *= room / all
-	}
-}
-
-func (f *discFace) show(d PlateDisc, a area, size float32, p look.Palette) {
+func (f *discFace) show(d PlateDisc, a area, size float32) {
+	p := look.Current()
 	ground := d.Colour
 	if ground.A == 0 {
 		ground = mix(p[look.Raised], p[look.Edge], 0.35)

@@ -43,7 +43,7 @@ func (s *RungStrip) place(size fyne.Size) {
 	how := s.writing(size)
 	for i, r := range s.rungs {
 		f := s.drawn[i]
-		f.show(r, s.stage(i), s.frameOf(r, size), size.Height/stripHeight, how)
+		f.show(r, s.stage(i), s.frameOf(i, size), size.Height/stripHeight, how)
 		s.made.objects = append(s.made.objects, f.ground, f.band)
 		s.made.objects = append(s.made.objects, f.glyph.objects...)
 		s.made.objects = append(s.made.objects, f.percent, f.reps, f.time)
@@ -61,17 +61,28 @@ type writing struct {
 func (s *RungStrip) writing(size fyne.Size) writing {
 	var how writing
 	unit := size.Height / stripHeight
-	for _, r := range s.rungs {
-		_, inner := inside(s.frameOf(r, size), unit)
-		how.bare = how.bare || fitting(r.Percent, look.LeadSize*unit, true, inner) < look.LeadSize*unit*0.7
+	for i, r := range s.rungs {
+		_, inner := inside(s.frameOf(i, size), unit)
+		how.bare = how.bare || fitting(r.Percent, look.LeadSize*unit, true, inner) == 0
 		how.stacked = how.stacked || widthOf(r.Reps, look.BodySize*unit, false) > inner-17*unit
 	}
 	return how
 }
 
+// rungGap is between two rungs.
+const rungGap = 3
+
+// leastRung is the width that a rung needs to say what it is, at a scale.
+func leastRung(r Rung, unit float32) float32 {
+	const pad = 4
+	percent := widthOf(r.Percent, look.BodySize*unit, true)
+	foot := 17*unit + widthOf(r.Reps, look.BodySize*unit, false)
+	return max(percent, foot) + 2*pad + rungGap + 1
+}
+
 // inside is a rung's margin, and the width between its margins.
 func inside(a area, unit float32) (pad, inner float32) {
-	pad = min(8*unit, a.w/8)
+	pad = min(8*unit, a.w/13)
 	return pad, a.w - 2*pad
 }
 
@@ -98,10 +109,10 @@ func (s *RungStrip) stage(i int) stage {
 type area struct{ x, y, w, h float32 }
 
 // frameOf is where a rung stands: above the bar and the line of times.
-func (s *RungStrip) frameOf(r Rung, size fyne.Size) area {
+func (s *RungStrip) frameOf(i int, size fyne.Size) area {
 	unit := size.Height / stripHeight
-	from, to := s.x(r.Start, size.Width), s.x(r.End, size.Width)
-	return area{from, 0, max(0, to-from-3), size.Height - 30*unit}
+	edges := s.edges(size)
+	return area{edges[i], 0, max(0, edges[i+1]-edges[i]-rungGap), size.Height - 30*unit}
 }
 
 // placeBar moves the bar and its hand.
@@ -110,7 +121,7 @@ func (s *RungStrip) placeBar(size fyne.Size) {
 	y := size.Height - 26*unit
 	put(s.track, 0, y, size.Width, 6*unit)
 	fill(s.track, p[look.Raised])
-	at := s.x(min(max(s.now, 0), s.length()), size.Width)
+	at := s.x(min(max(s.now, 0), s.length()), size)
 	put(s.bar, 0, y, at, 6*unit)
 	fill(s.bar, p[look.Accent])
 	put(s.hand, at-1.5*unit, y-3*unit, 3*unit, 12*unit)

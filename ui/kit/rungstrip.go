@@ -18,8 +18,9 @@ type Rung struct {
 	Zone       Zone
 }
 
-// RungStrip draws a climb in time: every rung as wide as it is long, with its
-// zone as a colour and a shape, the present rung marked, and a bar that runs.
+// RungStrip draws a climb in time: every rung as wide as it is long, but no narrower
+// than what it says, with its zone as a colour and a shape, the present rung marked,
+// and a bar that runs.
 // Everything grows with the height it is given, so a wall can use it, too.
 type RungStrip struct {
 	widget.BaseWidget
@@ -30,6 +31,8 @@ type RungStrip struct {
 	now     time.Duration
 	present int
 	over    int
+	edged   []float32 // see [RungStrip.edges]
+	edgesOf fyne.Size
 	drawn   []*rungFace
 	track   *canvas.Rectangle
 	bar     *canvas.Rectangle
@@ -49,7 +52,7 @@ func NewRungStrip() *RungStrip {
 
 // Set shows a climb. The rungs must follow each other in time.
 func (s *RungStrip) Set(rungs []Rung) {
-	s.rungs = rungs
+	s.rungs, s.edged = rungs, nil
 	s.present = s.at(s.now)
 	s.Refresh()
 }
@@ -92,12 +95,72 @@ func (s *RungStrip) length() time.Duration {
 	return s.rungs[len(s.rungs)-1].End
 }
 
-// x is the place of a time on a strip of a width.
-func (s *RungStrip) x(at time.Duration, width float32) float32 {
-	if s.length() == 0 {
-		return 0
+// x is the place of a time on a strip of a size.
+func (s *RungStrip) x(at time.Duration, size fyne.Size) float32 {
+	edges := s.edges(size)
+	for i, r := range s.rungs {
+		if at < r.End || i == len(s.rungs)-1 {
+			share := float32(at-r.Start) / float32(r.End-r.Start)
+			return edges[i] + (edges[i+1]-edges[i])*min(max(share, 0), 1)
+		}
 	}
-	return width * float32(at) / float32(s.length())
+	return 0
+}
+
+// edges are the places where the rungs begin, and the end of the last.
+func (s *RungStrip) edges(size fyne.Size) []float32 {
+	if s.edgesOf == size && len(s.edged) == len(s.rungs)+1 {
+		return s.edged
+	}
+	s.edgesOf = size
+	s.edged = append(s.edged[:0], 0)
+	at := float32(0)
+	for _, w := range s.widths(size) {
+		at += w
+		s.edged = append(s.edged, at)
+	}
+	return s.edged
+}
+
+// widths shares the width among the rungs by their length. Who would get less than
+// it needs gets that, and the others share the rest.
+func (s *RungStrip) widths(size fyne.Size) []float32 {
+	widths := make([]float32, len(s.rungs))
+	for s.widen(widths, size) {
+	}
+	left, long := s.unshared(widths, size)
+	for i, r := range s.rungs {
+		if widths[i] == 0 {
+			widths[i] = left * float32(r.End-r.Start) / float32(long)
+		}
+	}
+	return widths
+}
+
+// widen gives the rungs that would come off short what they need; false where none
+// would.
+func (s *RungStrip) widen(widths []float32, size fyne.Size) (short bool) {
+	left, long := s.unshared(widths, size)
+	for i, r := range s.rungs {
+		least := min(leastRung(r, size.Height/stripHeight), size.Width/float32(len(s.rungs)))
+		if widths[i] == 0 && left*float32(r.End-r.Start)/float32(long) < least {
+			widths[i], short = least, true
+		}
+	}
+	return short
+}
+
+// unshared is the width that is left for the rungs without one, and how long they
+// are together.
+func (s *RungStrip) unshared(widths []float32, size fyne.Size) (left float32, long time.Duration) {
+	left = size.Width
+	for i, r := range s.rungs {
+		left -= widths[i]
+		if widths[i] == 0 {
+			long += r.End - r.Start
+		}
+	}
+	return left, long
 }
 
 // Tapped implements fyne.Tappable.
@@ -132,10 +195,13 @@ func (s *RungStrip) MouseOut() {
 }
 
 func (s *RungStrip) under(x float32) int {
-	if s.Size().Width == 0 {
-		return -1
+	edges := s.edges(s.Size())
+	for i := range s.rungs {
+		if x >= edges[i] && x < edges[i+1] {
+			return i
+		}
 	}
-	return s.at(time.Duration(float64(s.length()) * float64(x/s.Size().Width)))
+	return -1
 }
 
 // clock writes a time as minutes and seconds.

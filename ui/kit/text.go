@@ -13,6 +13,7 @@ import (
 type Text struct {
 	widget.BaseWidget
 	text   string
+	short  string // what is said where the text would be cut; may be empty
 	size   float32
 	bold   bool
 	tone   look.Meaning
@@ -64,6 +65,15 @@ func (t *Text) Align(a fyne.TextAlign) *Text {
 func (t *Text) Shrinks(least float32) *Text {
 	t.shrink, t.least = true, least
 	t.Refresh()
+	return t
+}
+
+// Or sets what is said instead where the text has no room.
+func (t *Text) Or(short string) *Text {
+	if t.short != short {
+		t.short = short
+		t.Refresh()
+	}
 	return t
 }
 
@@ -119,6 +129,9 @@ func (t *Text) cut(width float32) {
 	if width > 0 {
 		// Half a unit of tolerance: a layout may round the width it was asked for.
 		text = elide(text, t.size, t.bold, width+0.5)
+	}
+	if text != t.text && t.short != "" {
+		text = elide(t.short, t.size, t.bold, width+0.5)
 	}
 	say(t.drawn, text, look.Color(t.tone))
 }

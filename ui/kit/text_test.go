@@ -39,6 +39,18 @@ func TestTextIsCutWithAnEllipsis(t *testing.T) {
 	assert.Equal(t, "Maximiliane Vandenberghe", name.Label(), "it still reads whole")
 }
 
+func TestTextHasAShorterFormBeforeItIsCut(t *testing.T) {
+	uitest.App(t, look.Dark())
+	name := kit.NewBody("Maximiliane Vandenberghe").Shrinks(40).Or("Maximiliane V.")
+	for width, want := range map[float32]string{240: "Maximiliane Vandenberghe", 120: "Maximiliane V."} {
+		name.Resize(fyne.NewSize(width, 20))
+		assert.Equal(t, want, drawn(name)[0].Text, "at %v", width)
+	}
+	name.Resize(fyne.NewSize(60, 20))
+	assert.True(t, strings.HasSuffix(drawn(name)[0].Text, "…"))
+	assert.Equal(t, "Maximiliane Vandenberghe", name.Label(), "it still reads whole")
+}
+
 func TestProseBreaksAtSpaces(t *testing.T) {
 	uitest.App(t, look.Dark())
 	p := kit.NewProse("one two three four five six seven\nnew paragraph", 60)
