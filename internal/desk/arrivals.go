@@ -108,21 +108,27 @@ func (d *Desk) warning(c gym.Class, athlete gym.ID) string {
 	return strings.Join(texts, "; ")
 }
 
-// WalkIn adds somebody who is not on the roster yet and checks them in.
+// WalkIn adds somebody who is not on the roster yet, on the class's first track,
+// and checks them in: one step, so that taking it back leaves nobody behind.
 func (d *Desk) WalkIn(class gym.ID, name string) (gym.ID, error) {
 	a := d.NewAthlete(name)
-	c, ok := d.Class(class)
-	if !ok {
-		return "", fmt.Errorf("check %q in: there is no such class", name)
-	}
-	var track gym.ID
-	if len(c.Pieces) > 0 {
-		track = c.Pieces[0].Track
-	}
-	if err := d.AddAthlete(a, track); err != nil {
+	if err := d.checkAthlete(a); err != nil {
 		return "", err
 	}
-	return a.ID, d.CheckIn(class, a.ID)
+	label := "check " + a.Name + " in as new"
+	changes := []gym.Change{gym.PutAthlete{Athlete: a}}
+	c, err := d.edited(label, class, func(c *gym.Class) error {
+		var track gym.ID
+		if len(c.Pieces) > 0 {
+			track = c.Pieces[0].Track
+			changes = append(changes, d.move(a.ID, track, d.Today()))
+		}
+		return d.checkIn(c, a, track)
+	})
+	if err != nil {
+		return "", err
+	}
+	return a.ID, d.do(label, append(changes, gym.PutClass{Class: c})...)
 }
 
 // Standing is what the desk shows of a lifter beside their name.
@@ -202,14 +208,14 @@ func spoken(s gym.Source) string {
 
 // StartWith lets a lifter find the rep max from a first load.
 func (d *Desk) StartWith(class, athlete gym.ID, load gym.Effort) error {
-	return d.change("set a first load", class, func(c *gym.Class) error {
+	return d.change(d.whose("set the first load of", athlete), class, func(c *gym.Class) error {
 		return d.countFrom(c, athlete, 0, "", load.Load)
 	})
 }
 
 // CountFrom lets a lifter's climb be counted from another number today.
 func (d *Desk) CountFrom(class, athlete gym.ID, load gym.Effort) error {
-	return d.change("set what a climb is counted from", class, func(c *gym.Class) error {
+	return d.change(d.whose("set the number of", athlete), class, func(c *gym.Class) error {
 		return d.countFrom(c, athlete, load.Load, gym.Reported, 0)
 	})
 }
@@ -229,7 +235,7 @@ func (d *Desk) countFrom(c *gym.Class, athlete gym.ID, base mass.Mass, source gy
 
 // LowerBase takes the lower base that is offered for a stale one.
 func (d *Desk) LowerBase(class, athlete gym.ID) error {
-	return d.change("lower what a climb is counted from", class, func(c *gym.Class) error {
+	return d.change(d.whose("lower the number of", athlete), class, func(c *gym.Class) error {
 		l, err := lifter(c, athlete)
 		if err != nil {
 			return err
@@ -247,7 +253,7 @@ func (d *Desk) LowerBase(class, athlete gym.ID) error {
 
 // ChangeTrack lets a lifter do what another track of the class does today.
 func (d *Desk) ChangeTrack(class, athlete, track gym.ID) error {
-	return d.change("change what an athlete lifts", class, func(c *gym.Class) error {
+	return d.change(d.whose("change the lift of", athlete), class, func(c *gym.Class) error {
 		l, err := lifter(c, athlete)
 		if err != nil {
 			return err

@@ -21,7 +21,7 @@ func (d *Desk) Path(c gym.Class, l gym.Lifter) (climb.Path, error) {
 // one before it while that call is still open. Any word of package climb counts:
 // climb means fair where the rep max is being found.
 func (d *Desk) Call(class, athlete gym.ID, kind gym.CallKind) error {
-	return d.change("call "+string(kind), class, func(c *gym.Class) error {
+	return d.change(d.whose("call "+string(kind)+" for", athlete), class, func(c *gym.Class) error {
 		l, err := lifter(c, athlete)
 		if err != nil {
 			return err

@@ -99,23 +99,29 @@ func (d *Desk) CheckIn(class, athlete gym.ID) error {
 		return fmt.Errorf("check in: there is no such athlete")
 	}
 	return d.change("check "+a.Name+" in", class, func(c *gym.Class) error {
-		if _, err := lifter(c, athlete); err == nil {
-			return fmt.Errorf("%s is checked in already", a.Name)
-		}
-		if c.Stage == gym.Finished {
-			return errFinished
-		}
-		l := gym.Lifter{Athlete: a.ID, Track: d.TrackOn(a.ID, c.On).ID, Station: -1, Joined: d.presentRung(*c)}
-		piece, ok := c.Piece(l.Track)
-		if !ok && len(c.Pieces) > 0 {
-			piece = c.Pieces[0]
-			l.Track = piece.Track
-		}
-		d.dress(&l, a, piece)
-		c.Lifters = append(c.Lifters, l)
-		d.joinIfItCan(c, athlete)
-		return nil
+		return d.checkIn(c, a, d.TrackOn(a.ID, c.On).ID)
 	})
+}
+
+// checkIn is [Desk.CheckIn] for an athlete of a track, who need not be in the book
+// yet. Whose track is not in the class does what its first track does.
+func (d *Desk) checkIn(c *gym.Class, a gym.Athlete, track gym.ID) error {
+	if _, err := lifter(c, a.ID); err == nil {
+		return fmt.Errorf("%s is checked in already", a.Name)
+	}
+	if c.Stage == gym.Finished {
+		return errFinished
+	}
+	l := gym.Lifter{Athlete: a.ID, Track: track, Station: -1, Joined: d.presentRung(*c)}
+	piece, ok := c.Piece(l.Track)
+	if !ok && len(c.Pieces) > 0 {
+		piece = c.Pieces[0]
+		l.Track = piece.Track
+	}
+	d.dress(&l, a, piece)
+	c.Lifters = append(c.Lifters, l)
+	d.joinIfItCan(c, a.ID)
+	return nil
 }
 
 // joinIfItCan seats a lifter; where nobody can be seated yet, for want of a climb
@@ -164,7 +170,7 @@ func (d *Desk) presentRung(c gym.Class) int {
 
 // CheckOut takes an athlete out of a class again, unless a result was logged.
 func (d *Desk) CheckOut(class, athlete gym.ID) error {
-	return d.change("check out", class, func(c *gym.Class) error {
+	return d.change(d.whose("check out", athlete), class, func(c *gym.Class) error {
 		l, err := lifter(c, athlete)
 		if err != nil {
 			return err
@@ -180,7 +186,7 @@ func (d *Desk) CheckOut(class, athlete gym.ID) error {
 // KeepPiece changes what a track lifts in a class. Its lifters take the new lift,
 // unless they have made a call already.
 func (d *Desk) KeepPiece(class gym.ID, piece gym.Piece) error {
-	return d.change("change what a track lifts", class, func(c *gym.Class) error {
+	return d.change("change what "+orElse(d.Track(piece.Track).Name, "a track")+" lifts", class, func(c *gym.Class) error {
 		at := slices.IndexFunc(c.Pieces, func(p gym.Piece) bool { return p.Track == piece.Track })
 		if at < 0 {
 			c.Pieces = append(c.Pieces, piece)

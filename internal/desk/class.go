@@ -106,7 +106,7 @@ func (d *Desk) change(label string, id gym.ID, edit func(*gym.Class) error) erro
 	return d.do(label, gym.PutClass{Class: c})
 }
 
-// tick changes a class's clock or stage, which undo leaves alone: time that has
+// tick changes a class's clock, which undo leaves alone: time that has
 // passed on the wall cannot be taken back.
 func (d *Desk) tick(label string, id gym.ID, edit func(*gym.Class) error) error {
 	c, err := d.edited(label, id, edit)
@@ -116,6 +116,23 @@ func (d *Desk) tick(label string, id gym.ID, edit func(*gym.Class) error) error 
 	if _, err := d.make(context.Background(), []gym.Change{gym.PutClass{Class: c}}); err != nil {
 		return fmt.Errorf("%s: %w", label, err)
 	}
+	return nil
+}
+
+// turn makes one undoable step of a change to a class's stage. Taking it back
+// leaves the clocks where they are.
+func (d *Desk) turn(label string, id gym.ID, edit func(*gym.Class) error) error {
+	c, err := d.edited(label, id, edit)
+	if err != nil {
+		return err
+	}
+	label += " " + c.Name
+	back, err := d.make(context.Background(), []gym.Change{gym.PutClass{Class: c}})
+	if err != nil {
+		return fmt.Errorf("%s: %w", label, err)
+	}
+	back.turns = true
+	d.keepStep(label, back)
 	return nil
 }
 
@@ -226,7 +243,7 @@ func (d *Desk) StartConditioning(id gym.ID) error {
 
 // FinishClass ends a class; its results and bouts stay as they were logged.
 func (d *Desk) FinishClass(id gym.ID) error {
-	return d.tick("finish the class", id, func(c *gym.Class) error {
+	return d.turn("finish", id, func(c *gym.Class) error {
 		c.Clock, c.Workout = c.Clock.Hold(d.now()), c.Workout.Hold(d.now())
 		c.Stage, c.Finished = gym.Finished, d.now()
 		return nil
@@ -235,7 +252,7 @@ func (d *Desk) FinishClass(id gym.ID) error {
 
 // ReopenClass takes a finished class up again where its clocks stood.
 func (d *Desk) ReopenClass(id gym.ID) error {
-	return d.tick("open the class again", id, func(c *gym.Class) error {
+	return d.turn("open again", id, func(c *gym.Class) error {
 		if live, ok := d.LiveClass(); ok {
 			return fmt.Errorf("%w: finish %s first", ErrRunning, live.Name)
 		}

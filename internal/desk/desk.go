@@ -97,10 +97,15 @@ func (d *Desk) doContext(ctx context.Context, label string, changes ...gym.Chang
 	if err != nil {
 		return fmt.Errorf("%s: %w", label, err)
 	}
+	d.keepStep(label, back)
+	return nil
+}
+
+// keepStep makes the step that takes a verb back the next one to undo.
+func (d *Desk) keepStep(label string, back step) {
 	back.label = label
 	d.undo = append(d.undo, back)
 	d.redo = nil
-	return nil
 }
 
 // make writes and holds the changes, and returns the step that takes them back.

@@ -92,7 +92,6 @@ func (d *Desk) LogResult(class, athlete gym.ID, text string) (climb.Verdict, err
 		return climb.Verdict{}, err
 	}
 	verdict := d.verdict(c, *l, r.Load)
-	a, _ := d.Athlete(athlete)
 	changes := d.replacing(*l, gym.AddResult{Result: r})
 	put, err := d.edited("log result", class, func(c *gym.Class) error {
 		l, err := lifter(c, athlete)
@@ -104,7 +103,7 @@ func (d *Desk) LogResult(class, athlete gym.ID, text string) (climb.Verdict, err
 	if err != nil {
 		return climb.Verdict{}, err
 	}
-	return verdict, d.do("log "+gym.Effort{Reps: r.Reps, Load: r.Load, Unit: r.Unit}.String()+" for "+a.Name,
+	return verdict, d.do(d.whose("log "+r.Load.In(r.Unit)+" as "+d.repMaxText(r.Lift, r.Reps)+" for", athlete),
 		append(changes, gym.PutClass{Class: put})...)
 }
 
@@ -174,5 +173,5 @@ func (d *Desk) LogNothing(class, athlete gym.ID) error {
 	if err != nil {
 		return err
 	}
-	return d.do("log that nothing counted", append(changes, gym.PutClass{Class: put})...)
+	return d.do(d.whose("log that nothing counted for", athlete), append(changes, gym.PutClass{Class: put})...)
 }

@@ -91,5 +91,6 @@ func (d *Desk) VoidResult(id gym.ID, reason string) error {
 	if strings.TrimSpace(reason) == "" {
 		return fmt.Errorf("void result: there is no reason; write a word or two")
 	}
-	return d.do("void result", gym.VoidResult{ID: id, Void: gym.Void{At: d.now(), Reason: reason}})
+	r := d.result(id)
+	return d.do(d.whose("void "+d.repMaxText(r.Lift, r.Reps)+" of", r.Athlete), gym.VoidResult{ID: id, Void: gym.Void{At: d.now(), Reason: reason}})
 }

@@ -104,11 +104,13 @@ func (d *Desk) checkAthlete(a gym.Athlete) error {
 // from a pause carry the day of coming back, which makes their bases stale.
 func (d *Desk) SetStatus(status gym.Status, athletes ...gym.ID) error {
 	var changes []gym.Change
+	var changed []gym.ID
 	for _, id := range athletes {
 		a, ok := d.Athlete(id)
 		if !ok || a.Status == status {
 			continue
 		}
+		changed = append(changed, id)
 		if status == gym.Active {
 			a.BackOn = d.Today()
 		}
@@ -118,7 +120,7 @@ func (d *Desk) SetStatus(status gym.Status, athletes ...gym.ID) error {
 	if len(changes) == 0 {
 		return nil
 	}
-	return d.do(fmt.Sprintf("set %s to %s", count(len(changes), "athlete"), status), changes...)
+	return d.do(d.whoseMany("set", changed)+" to "+string(status), changes...)
 }
 
 // MoveTrack puts athletes on a track from a day on; an empty track takes them off.
@@ -130,15 +132,17 @@ func (d *Desk) MoveTrack(track gym.ID, from day.Date, athletes ...gym.ID) error 
 		return fmt.Errorf("move to a track: the gym has no such track")
 	}
 	var changes []gym.Change
+	var moved []gym.ID
 	for _, id := range athletes {
 		if d.TrackOn(id, from).ID != track {
+			moved = append(moved, id)
 			changes = append(changes, d.move(id, track, from))
 		}
 	}
 	if len(changes) == 0 {
 		return nil
 	}
-	return d.do("move "+count(len(changes), "athlete"), changes...)
+	return d.do(d.whoseMany("move", moved), changes...)
 }
 
 func (d *Desk) move(athlete, track gym.ID, from day.Date) gym.Change {
@@ -150,12 +154,16 @@ func (d *Desk) KeepRestriction(r gym.Restriction) error {
 	if err := r.Valid(); err != nil {
 		return err
 	}
-	return d.do("note restriction", gym.PutRestriction{Restriction: r})
+	return d.do(d.whose("note restriction of", r.Athlete), gym.PutRestriction{Restriction: r})
 }
 
 // LiftRestriction takes a restriction away.
 func (d *Desk) LiftRestriction(id gym.ID) error {
-	return d.do("lift restriction", gym.DropRestriction{ID: id})
+	label := "lift restriction"
+	if i := slices.IndexFunc(d.book.Restrictions, func(r gym.Restriction) bool { return r.ID == id }); i >= 0 {
+		label = d.whose(label+" of", d.book.Restrictions[i].Athlete)
+	}
+	return d.do(label, gym.DropRestriction{ID: id})
 }
 
 // count writes a number with its noun: "1 athlete", "3 athletes".

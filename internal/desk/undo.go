@@ -4,7 +4,9 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 
+	"windlass/internal/day"
 	"windlass/internal/gym"
 )
 
@@ -16,6 +18,7 @@ type step struct {
 	label   string
 	changes []gym.Change
 	renamed map[gym.ID]gym.ID // rows that the changes add again under new names
+	turns   bool              // the changes turn a class to another stage
 }
 
 // CanUndo returns the label of the step that [Desk.Undo] would take back, or nothing.
@@ -50,7 +53,10 @@ func (d *Desk) shift(from, to *[]step) (string, *LongStep, error) {
 		return "", nil, ErrNothing
 	}
 	last := (*from)[len(*from)-1]
-	changes, label := d.keepNamed(last.changes), fmt.Sprintf("take back %q", last.label)
+	changes, label := d.asOfNow(last), fmt.Sprintf("take back %q", last.label)
+	if err := d.mayTurn(last); err != nil {
+		return last.label, nil, fmt.Errorf("%s: %w", label, err)
+	}
 	if len(changes) >= d.longFrom {
 		long, err := d.begin(label, changes, from, to)
 		return last.label, long, err
@@ -60,7 +66,7 @@ func (d *Desk) shift(from, to *[]step) (string, *LongStep, error) {
 		return last.label, nil, fmt.Errorf("%s: %w", label, err)
 	}
 	*from = (*from)[:len(*from)-1]
-	back.label = last.label
+	back.label, back.turns = last.label, last.turns
 	*to = append(*to, back)
 	d.rename(last.renamed)
 	return last.label, nil, nil
@@ -84,14 +90,25 @@ func (d *Desk) rename(renamed map[gym.ID]gym.ID) {
 	}
 }
 
-// keepNamed keeps rows that voided results still name: an athlete who would be
-// dropped is archived instead, and a class stays as it is.
-func (d *Desk) keepNamed(changes []gym.Change) []gym.Change {
+// asOfNow are the changes of a step as they are to be made at this instant. Rows
+// that voided results still name are kept: an athlete who would be dropped is
+// archived instead, and a class stays as it is. Voids are of now, not of when the
+// step to take back was made.
+func (d *Desk) asOfNow(s step) []gym.Change {
 	var kept []gym.Change
-	for _, c := range changes {
+	for _, c := range s.changes {
 		switch drop := c.(type) {
+		case gym.VoidResult:
+			drop.Void.At = d.now()
+			c = drop
+		case gym.VoidBout:
+			drop.Void.At = d.now()
+			c = drop
+		case gym.VoidOverride:
+			drop.Void.At = d.now()
+			c = drop
 		case gym.DropAthlete:
-			if d.athleteNamed(drop.ID) {
+			if d.athleteNamed(drop.ID, s.changes) {
 				a, _ := d.Athlete(drop.ID)
 				a.Status = gym.Archived
 				kept = append(kept, gym.PutAthlete{Athlete: a})
@@ -102,7 +119,7 @@ func (d *Desk) keepNamed(changes []gym.Change) []gym.Change {
 				continue
 			}
 		case gym.PutClass:
-			kept = append(kept, gym.PutClass{Class: d.withClock(drop.Class)})
+			kept = append(kept, gym.PutClass{Class: d.withClock(drop.Class, s.turns)})
 			continue
 		}
 		kept = append(kept, c)
@@ -110,16 +127,62 @@ func (d *Desk) keepNamed(changes []gym.Change) []gym.Change {
 	return kept
 }
 
-// withClock returns an earlier state of a class with the clocks of now.
-func (d *Desk) withClock(c gym.Class) gym.Class {
-	if now, ok := d.Class(c.ID); ok {
-		c.Stage, c.Clock, c.Workout, c.Finished = now.Stage, now.Clock, now.Workout, now.Finished
+// withClock returns an earlier state of a class with the clocks of now, and unless
+// the step turns the class, at the stage of now.
+func (d *Desk) withClock(c gym.Class, turns bool) gym.Class {
+	now, ok := d.Class(c.ID)
+	if !ok {
+		return c
+	}
+	c.Clock, c.Workout = now.Clock, now.Workout
+	if !turns {
+		c.Stage, c.Finished = now.Stage, now.Finished
+	}
+	if c.Stage == gym.Finished {
+		c.Clock, c.Workout = c.Clock.Hold(d.now()), c.Workout.Hold(d.now())
 	}
 	return c
 }
 
-func (d *Desk) athleteNamed(id gym.ID) bool {
-	return len(d.index.results[id]) > 0 || len(d.index.bouts[id]) > 0 || d.index.overrides[id] > 0 || d.index.came[id] != 0
+// mayTurn refuses a step that would open a class while another one is.
+func (d *Desk) mayTurn(s step) error {
+	for _, c := range s.changes {
+		put, ok := c.(gym.PutClass)
+		if !s.turns || !ok || put.Class.Stage == gym.Finished {
+			continue
+		}
+		if live, ok := d.LiveClass(); ok && live.ID != put.Class.ID {
+			return fmt.Errorf("%w: finish %s first", ErrRunning, live.Name)
+		}
+	}
+	return nil
+}
+
+// athleteNamed reports whether anything but an athlete's own row names them once
+// the changes are made.
+func (d *Desk) athleteNamed(id gym.ID, changes []gym.Change) bool {
+	return len(d.index.results[id]) > 0 || len(d.index.bouts[id]) > 0 || d.index.overrides[id] > 0 ||
+		d.index.came[id] != day.None && d.cameAfter(id, changes)
+}
+
+// cameAfter reports whether an athlete is in a class once the changes are made.
+func (d *Desk) cameAfter(id gym.ID, changes []gym.Change) bool {
+	after := map[gym.ID]gym.Class{}
+	for _, c := range changes {
+		switch class := c.(type) {
+		case gym.PutClass:
+			after[class.Class.ID] = class.Class
+		case gym.DropClass:
+			after[class.ID] = gym.Class{}
+		}
+	}
+	return slices.ContainsFunc(d.book.Classes, func(c gym.Class) bool {
+		if put, ok := after[c.ID]; ok {
+			c = put
+		}
+		_, err := lifter(&c, id)
+		return err == nil
+	})
 }
 
 func (d *Desk) classNamed(id gym.ID) bool {

@@ -143,7 +143,7 @@ func (s *summary) finishNow() {
 	if !f.host.Fail(f.desk().FinishClass(f.id)) {
 		return
 	}
-	f.host.Say(f.class.Name+" is finished. Everything is saved.", false)
+	f.host.Say(f.class.Name+" is finished. Everything is saved.", true)
 	f.leave()
 	f.host.Open(room.Today, "")
 }
