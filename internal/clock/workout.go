@@ -37,8 +37,8 @@ type WorkoutMoment struct {
 	Part    int           // index of the part; the count-in is 0
 	Round   int           // from 1; 0 where the clock cannot tell
 	Rounds  int           // of how many
-	Item    int           // the movement whose turn it is, None when they take no turns
-	Next    int           // the movement of the next turn, None when there is none
+	Item    int           // the item whose turn it is, None when they take no turns; of an EMOM it may be rest
+	Next    int           // the item of the next turn, None when there is none; the rest between intervals is no turn
 	InPart  time.Duration // since the part began
 	LeftIn  time.Duration // to its end; 0 in an open one
 	Warning int           // 3, 2, 1 in the last seconds of a part, else 0
@@ -112,7 +112,7 @@ func (m *WorkoutMoment) fill(parts []part, at time.Duration, started bool) {
 		}
 	}
 	for _, next := range parts[m.Part+1:] {
-		if next.phase == Working {
+		if next.item != None {
 			m.Next = next.item
 			break
 		}
@@ -154,14 +154,15 @@ func partsOf(w gym.Workout) []part {
 	return append(parts, part{end, Working, 0, None})
 }
 
-// minutesOf returns the minutes of an EMOM. A slot without a movement is rest.
+// minutesOf returns the minutes of an EMOM. A slot without a movement is rest, and
+// has its turn like the others.
 func minutesOf(w gym.Workout) []part {
 	parts := make([]part, w.Seconds/60)
 	for i := range parts {
 		item := i % len(w.Items)
 		parts[i] = part{CountIn + time.Duration(i+1)*time.Minute, Working, i + 1, item}
 		if w.Items[item].Movement == "" {
-			parts[i].phase, parts[i].item = Resting, None
+			parts[i].phase = Resting
 		}
 	}
 	return parts

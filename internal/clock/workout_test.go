@@ -60,10 +60,10 @@ func TestWorkout(t *testing.T) {
 		{emom, 9, CountedIn, "00:01", 0, 6, None, 0, 1},
 		{emom, 10, Working, "01:00", 1, 6, 0, 1, 0},
 		{emom, 69, Working, "00:01", 1, 6, 0, 1, 1},
-		{emom, 70, Working, "01:00", 2, 6, 1, 0, 0},
-		{emom, 130, Resting, "01:00", 3, 6, None, 0, 0},
+		{emom, 70, Working, "01:00", 2, 6, 1, 2, 0}, // the minute after is rest, not the swing
+		{emom, 130, Resting, "01:00", 3, 6, 2, 0, 0},
 		{emom, 190, Working, "01:00", 4, 6, 0, 1, 0},
-		{emom, 310, Resting, "01:00", 6, 6, None, None, 0},
+		{emom, 310, Resting, "01:00", 6, 6, 2, None, 0},
 		{emom, 370, Over, "00:00", 6, 6, None, None, 0},
 		{intervals, 10, Working, "00:20", 1, 3, 0, 1, 0},
 		{intervals, 30, Resting, "00:40", 1, 3, None, 1, 0},
