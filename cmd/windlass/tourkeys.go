@@ -3,6 +3,7 @@ package main
 import (
 	"strings"
 	"time"
+	"unicode"
 
 	"fyne.io/fyne/v2"
 
@@ -20,7 +21,8 @@ func (t *tour) press(keys ...string) {
 	}
 }
 
-// key gives one key to what has the keyboard, as the driver does.
+// key gives one key to what has the keyboard, and then its character to what has it
+// by then, as the driver does.
 func (t *tour) key(name string) {
 	canvas := t.window.Canvas()
 	focused := canvas.Focused()
@@ -42,18 +44,29 @@ func (t *tour) key(name string) {
 	case canvas.OnTypedKey() != nil:
 		canvas.OnTypedKey()(event)
 	}
+	switch {
+	case name == "Space":
+		t.rune(' ')
+	case len(name) == 1:
+		t.rune(unicode.ToLower(rune(name[0])))
+	}
+}
+
+// rune gives one character to what has the keyboard.
+func (t *tour) rune(r rune) {
+	canvas := t.window.Canvas()
+	if focused := canvas.Focused(); focused != nil {
+		focused.TypedRune(r)
+	} else if typed := canvas.OnTypedRune(); typed != nil {
+		typed(r)
+	}
 }
 
 // write types a text into what has the keyboard.
 func (t *tour) write(text string) {
 	onThread(func() bool {
-		canvas := t.window.Canvas()
 		for _, r := range text {
-			if focused := canvas.Focused(); focused != nil {
-				focused.TypedRune(r)
-			} else if typed := canvas.OnTypedRune(); typed != nil {
-				typed(r)
-			}
+			t.rune(r)
 		}
 		return true
 	})

@@ -214,7 +214,10 @@ func (s State) row(l desk.BoardLifter, m clock.Moment) Row {
 	if next != clock.None && next < len(l.Sets) {
 		r.Next = loadOf(l, l.Sets[next], unit)
 	}
-	if r.Now.Or != "" {
+	switch {
+	case set.State == climb.Open && l.Path.Finding:
+		r.Next = Load{Text: "–"}
+	case r.Now.Or != "":
 		r.Next.Or = "" // what comes next hangs on the call that is still open
 	}
 	return r

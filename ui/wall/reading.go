@@ -20,6 +20,9 @@ func readingOf(m measured, f fit, told Screen, wait time.Duration) string {
 	for _, rows := range m.stations {
 		lifters += len(rows)
 	}
+	if lifters == 0 {
+		return "Nobody is checked in yet."
+	}
 	text := fmt.Sprintf("%s at %.3g m on this screen: %s.", counted(lifters, "lifter"), s.Viewer, pagesOf(f))
 	if s.Height != told.Height {
 		text += " The screen does not say how large it is, so 27 inches are taken."
