@@ -22,12 +22,18 @@ var jumps = []step{
 
 // find walks the rungs of a lifter without a base: a set of the day's rep count
 // in every window, each load from the call before, so that the sets never
-// outnumber the windows. The heaviest set that was lifted is the rep max.
+// outnumber the windows. Nobody knows what was lifted in a window without a call,
+// so the load waits there for the next call. The heaviest set that a call says was
+// lifted is the rep max.
 func (w *walk) find() Path {
 	p := Path{Finding: true, Steps: w.steps, Outcome: Outcome{Kind: Pending}}
 	next := w.rig.round(w.lifter.Start, plates.Down)
 	for i := w.lifter.Joined; i < len(w.steps); i++ {
 		s := &w.steps[i]
+		if i < w.latest && w.calls[i] == "" {
+			s.State = Skipped
+			continue
+		}
 		s.Load, s.Under, s.Short, s.Reps = next.mass, next.under, next.short, w.lifter.Reps
 		call := w.calls[i]
 		switch {
@@ -50,28 +56,28 @@ func (w *walk) find() Path {
 	return p
 }
 
-// found is the set of rung i as the outcome: loads rise, so the last set lifted
-// is the heaviest.
+// found is the last set that was lifted up to rung i as the outcome: loads rise,
+// so it is the heaviest.
 func (w *walk) found(i int) Outcome {
-	if i < w.lifter.Joined {
+	for i >= 0 && w.steps[i].State != Lifted {
+		i--
+	}
+	if i < 0 {
 		return Outcome{Kind: Nothing}
 	}
 	return Outcome{Kind: Counts, Rung: i, Load: w.steps[i].Load, Reps: w.lifter.Reps}
 }
 
-// open offers what window i brings after each call, and leaves the windows
-// after it undecided.
+// open offers from window i on what each call brings: a call that comes windows
+// late brings the same, in the window of then.
 func (w *walk) open(i int) {
-	for k := i; k < len(w.steps); k++ {
-		w.steps[k].State, w.steps[k].Reps = Planned, w.lifter.Reps
-	}
-	if i == len(w.steps) {
-		return
-	}
-	w.steps[i].State = Open
+	var options []Option
 	for _, j := range jumps {
 		next := w.rig.heavier(w.steps[i-1].Load, j.by)
-		w.steps[i].Options = append(w.steps[i].Options, Option{Call: j.call, Load: next.mass, Reps: w.lifter.Reps})
+		options = append(options, Option{Call: j.call, Load: next.mass, Reps: w.lifter.Reps})
+	}
+	for ; i < len(w.steps); i++ {
+		w.steps[i].State, w.steps[i].Reps, w.steps[i].Options = Open, w.lifter.Reps, options
 	}
 }
 

@@ -1,6 +1,7 @@
 package climb_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -23,6 +24,7 @@ func TestFindingClimb(t *testing.T) {
 		{"easy,missed", "40x5+ 45x5- off off off off off off off", "40x5 in rung 1"},
 		{"missed", "40x5- off off off off off off off off", "nothing"},
 		{"easy,fair,settle", "40x5+ 45x5+ 47.5x5+ off off off off off off", "47.5x5 in rung 3"},
+		{"easy,fair,missed", "40x5+ 45x5+ 47.5x5- off", "45x5 in rung 2"},
 		{"climb", "40x5+ 42.5x5 50x5/45x5/45x5 ", "pending"}, // no more than "go on" counts as fair
 	} {
 		t.Run(row.calls, func(t *testing.T) {
@@ -39,6 +41,42 @@ func TestFindingClimb(t *testing.T) {
 			assert.Zero(t, p.Lines)
 		})
 	}
+}
+
+// A lifter whose calls do not come stays at the load: the next call goes on in the
+// window of then, and nothing that nobody called counts. The trade's rule that a
+// load rises only from a set that moved: common practice, no source.
+func TestFindingWithoutACallStays(t *testing.T) {
+	all := "45x5/42.5x5/40x5 "
+	for _, row := range []struct {
+		name, path, outcome string
+		calls               []gym.Call
+	}{
+		{"four windows late", "skipped skipped skipped 40x5+ 45x5 52.5x5/47.5x5/47.5x5 ", "pending", []gym.Call{{Rung: 3, Kind: gym.EasyCall}}},
+		{"a gap of two", "40x5+ skipped skipped 45x5+ 47.5x5 55x5/50x5/50x5 ", "pending", []gym.Call{{Rung: 0, Kind: gym.EasyCall}, {Rung: 3, Kind: gym.FairCall}}},
+		{"missed after a gap", "40x5+ skipped skipped 45x5- off off off off off", "40x5 in rung 1", []gym.Call{{Rung: 0, Kind: gym.EasyCall}, {Rung: 3, Kind: gym.MissedCall}}},
+		{"the first set missed, said late", "skipped skipped 40x5- off", "nothing", []gym.Call{{Rung: 2, Kind: gym.MissedCall}}},
+		{"said at the very end", "skipped skipped skipped skipped skipped skipped skipped skipped 40x5+", "40x5 in rung 9", []gym.Call{{Rung: 8, Kind: gym.FairCall}}},
+		{"never", "40x5 " + all + all + all + all + all + all + all + "45x5/42.5x5/40x5", "pending", nil},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			p := build(t, nine(), gym.Lifter{Reps: 5, Start: kg(41), Calls: row.calls}, rig(steps(2.5)))
+			assert.Contains(t, line(p)+" ", strings.TrimSuffix(row.path, " ")+" ")
+			assert.Equal(t, row.outcome, outcome(p.Outcome))
+		})
+	}
+}
+
+func TestFindingOwesTheCallOfThePresentWindow(t *testing.T) {
+	p := build(t, nine(), gym.Lifter{Reps: 5, Start: kg(41), Calls: []gym.Call{{Rung: 0, Kind: gym.EasyCall}}}, rig(steps(2.5)))
+	for _, row := range []struct{ at, rung int }{{1, 1}, {2, 1}, {3, 2}, {8, 7}} {
+		rung, _, ok := p.Owes(row.at)
+		require.True(t, ok, "at rung %d", row.at+1)
+		assert.Equal(t, row.rung, rung, "at rung %d", row.at+1)
+		assert.Equal(t, 1, p.Asked(rung), "the last load that is known")
+	}
+	_, _, ok := p.Owes(0)
+	assert.False(t, ok, "it was called")
 }
 
 func TestFindingClimbForALateComer(t *testing.T) {

@@ -42,8 +42,9 @@ func (w *walk) top() Outcome {
 
 // Owes returns the rung whose call a lifter owes while the clock is at a rung,
 // and the calls that can be made: the call of the rung before while it is open,
-// since a late call is honoured, else that of the present one. It reports false
-// when there is nothing to call.
+// since a late call is honoured, else that of the present one. Who finds the rep
+// max goes on in the present window whenever the call comes; [Path.Asked] is the
+// set that it is about. It reports false when there is nothing to call.
 func (p Path) Owes(at int) (rung int, kinds []gym.CallKind, ok bool) {
 	if at < 0 || at >= len(p.Steps) {
 		return 0, nil, false
@@ -57,6 +58,15 @@ func (p Path) Owes(at int) (rung int, kinds []gym.CallKind, ok bool) {
 		return at, p.kinds(), true
 	}
 	return 0, nil, false
+}
+
+// Asked returns the rung of the set that a call after rung at is about: that rung,
+// or while the rep max is found, the last one whose load is known.
+func (p Path) Asked(at int) int {
+	for p.Finding && at > 0 && p.Steps[at].State == Open {
+		at--
+	}
+	return at
 }
 
 func (p Path) kinds() []gym.CallKind {

@@ -24,7 +24,7 @@ const (
 	Missed  State = "missed"  // a call says that it was missed
 	Settle  State = "settle"  // the day's set, and the last
 	Banked  State = "banked"  // settled, and a set before already counts: it may be repeated
-	Skipped State = "skipped" // before the lifter joined
+	Skipped State = "skipped" // before the lifter joined, or left without a call while the rep max is found
 	Off     State = "off"     // the lifter is done
 )
 

@@ -220,13 +220,14 @@ func TestFindingUnderAnyCalls(t *testing.T) {
 			}
 			assert.GreaterOrEqual(t, s.Load, before, "rung %d", i+1)
 			assert.Contains(t, all, s.Load)
-			if i > 0 {
+			if before > 0 {
 				limit := max(before.Scale(1.30), nearest(all, before.Scale(1.15)))
 				assert.LessOrEqual(t, s.Load, limit, "no leap")
 			}
 			before = s.Load
 			if s.State == climb.Lifted {
 				best = s.Load
+				assert.True(t, slices.ContainsFunc(l.Calls, func(c gym.Call) bool { return c.Rung == i }), "only a call says so")
 			}
 		}
 		if p.Outcome.Kind == climb.Counts {

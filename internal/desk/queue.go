@@ -12,6 +12,7 @@ import (
 type Owed struct {
 	Lifter BoardLifter
 	Rung   int // after which the call is made
+	Asked  int // the rung of the set that it is about, see [climb.Path.Asked]
 	Kinds  []gym.CallKind
 	Late   bool // the rung is over
 }
@@ -25,22 +26,11 @@ func (b Board) Owes(l BoardLifter, m clock.Moment) (Owed, bool) {
 	if !m.Started || l.Fault != nil {
 		return Owed{}, false
 	}
-	rung, kinds, ok := owes(l.Path, at)
-	return Owed{Lifter: l, Rung: rung, Kinds: kinds, Late: ok && (rung < at || m.Finished)}, ok
-}
-
-// owes is the call that a path wants at a rung. Who finds the rep max owes the
-// first answer that was not given: without it nobody knows the next load.
-func owes(p climb.Path, at int) (rung int, kinds []gym.CallKind, ok bool) {
-	if rung, kinds, ok = p.Owes(at); !ok || !p.Finding {
-		return rung, kinds, ok
+	rung, kinds, ok := l.Path.Owes(at)
+	if !ok {
+		return Owed{}, false
 	}
-	for i := range min(at, len(p.Steps)-1) + 1 {
-		if p.Steps[i].State == climb.Planned {
-			return i, kinds, p.Steps[i].Load > 0
-		}
-	}
-	return rung, kinds, ok
+	return Owed{Lifter: l, Rung: rung, Asked: l.Path.Asked(rung), Kinds: kinds, Late: rung < at || m.Finished}, true
 }
 
 // Queue lists the calls that are owed, the late ones first, in the order of the

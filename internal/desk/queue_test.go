@@ -53,7 +53,9 @@ func TestQueueAsksLateCallsFirst(t *testing.T) {
 	assert.True(t, ok)
 }
 
-func TestFinderOwesTheFirstAnswerThatIsMissing(t *testing.T) {
+// A finder without calls stays at the present rung: a late call is about the last
+// load that is known and brings the next one now, not a record of fictions.
+func TestAFinderGoesOnWhenTheCallComes(t *testing.T) {
 	b, c := hall(t)
 	b.lifts(c.ID, "back-squat", 3)
 	a := b.come(c.ID, "Ines Bergh", gym.StandardM, "back-squat", "")
@@ -62,8 +64,46 @@ func TestFinderOwesTheFirstAnswerThatIsMissing(t *testing.T) {
 	assert.GreaterOrEqual(t, b.seatOf(c.ID, a).Station, 0, "whoever has a number has a station")
 	require.NoError(t, b.StartClock(c.ID))
 	b.now = b.now.Add(4 * time.Minute) // the fourth rung, and no answer yet
+	board := b.Boards().Board(mustClass(t, b.Desk, c.ID))
+	row, _ := board.Lifter(a.ID)
+	m := board.At(b.now)
+	owed, ok := board.Owes(row, m)
+	require.True(t, ok)
+	assert.Equal(t, 40*mass.Kilogram, row.Sets[owed.Asked].Load, "the question is about what was lifted")
+	assert.True(t, row.Shown(m).HasNow, "there is a load to lift")
+	assert.NotEmpty(t, row.Shown(m).Now.Discs)
+
 	require.NoError(t, b.Call(c.ID, a.ID, gym.EasyCall))
 	calls := b.seatOf(c.ID, a).Calls
 	require.Len(t, calls, 1)
-	assert.Equal(t, 0, calls[0].Rung)
+	assert.Equal(t, m.Rung-1, calls[0].Rung)
+	board = b.Boards().Board(mustClass(t, b.Desk, c.ID))
+	row, _ = board.Lifter(a.ID)
+	assert.Equal(t, 45*mass.Kilogram, row.Shown(m).Now.Load)
+
+	b.now = b.now.Add(time.Hour)
+	require.NoError(t, b.Call(c.ID, a.ID, gym.MissedCall))
+	p := b.Proposals(mustClass(t, b.Desk, c.ID))
+	require.Len(t, p, 1)
+	assert.Equal(t, "3x40 kg", p[0].Text, "nothing that nobody called is prefilled")
+}
+
+func TestOnlyTheCallsThatAreAskedCount(t *testing.T) {
+	b, c := hall(t)
+	b.lifts(c.ID, "back-squat", 3)
+	finder := b.come(c.ID, "Ines Bergh", gym.StandardM, "back-squat", "")
+	climber := b.come(c.ID, "Ada Lund", gym.StandardM, "back-squat", "3x100")
+	require.NoError(t, b.StartWith(c.ID, finder.ID, gym.Effort{Load: 40 * mass.Kilogram}))
+	require.NoError(t, b.StartClock(c.ID))
+	b.now = b.now.Add(13 * time.Minute)
+	for _, kind := range []gym.CallKind{gym.ClimbCall, gym.SettleCall} {
+		require.ErrorContains(t, b.Call(c.ID, finder.ID, kind), "choose easy, fair, hard or missed")
+	}
+	for _, kind := range []gym.CallKind{gym.EasyCall, gym.FairCall, gym.HardCall, "jump"} {
+		require.ErrorContains(t, b.Call(c.ID, climber.ID, kind), "choose climb, settle or missed")
+	}
+	assert.Empty(t, b.seatOf(c.ID, finder).Calls)
+	assert.Empty(t, b.seatOf(c.ID, climber).Calls)
+	require.NoError(t, b.Call(c.ID, finder.ID, gym.HardCall))
+	require.NoError(t, b.Call(c.ID, climber.ID, gym.SettleCall))
 }

@@ -113,8 +113,8 @@ func (b *callBar) question(row desk.BoardLifter, owed desk.Owed, owes bool, m cl
 	if !owes {
 		return b.standing(row, m)
 	}
-	set := row.Sets[owed.Rung]
-	text := fmt.Sprintf("Rung %d, %s %s%s: how did it move?", owed.Rung+1, times(set.Reps), set.Likely().In(row.Unit), aSide(row, set))
+	set := row.Sets[owed.Asked]
+	text := fmt.Sprintf("Rung %d, %s %s%s: how did it move?", owed.Asked+1, times(set.Reps), set.Likely().In(row.Unit), aSide(row, set))
 	if owed.Late {
 		text = "Late call. " + text
 	}
