@@ -24,6 +24,7 @@ type Cell struct {
 	Tone  look.Meaning // of the text; the zero value is look.Text
 	Shape Shape        // before the text
 	Mark  look.Meaning // of the shape; the zero value is look.Muted
+	Void  bool         // the text is struck out
 }
 
 // Rows is where a list gets its rows. Only those in sight are asked for.

@@ -29,10 +29,12 @@ type listRow struct {
 	cells                      []*listCell
 }
 
-// listCell is the drawing of one cell; its glyph is made when first needed.
+// listCell is the drawing of one cell; its glyph and the stroke through it are
+// made when first needed.
 type listCell struct {
-	text  *canvas.Text
-	glyph *glyph
+	text   *canvas.Text
+	glyph  *glyph
+	struck *canvas.Rectangle
 }
 
 // cellMark is the side of a shape in a cell.
@@ -78,6 +80,9 @@ func (f *listFace) collect() {
 			objects = append(objects, c.text)
 			if c.glyph != nil {
 				objects = append(objects, c.glyph.objects...)
+			}
+			if c.struck != nil {
+				objects = append(objects, c.struck)
 			}
 		}
 	}
@@ -160,6 +165,9 @@ func (f *listFace) clearRow(r *listRow) {
 		if c.glyph != nil {
 			c.glyph.set(NoShape, look.Color(look.Text))
 		}
+		if c.struck != nil {
+			c.struck.Hide()
+		}
 	}
 }
 
@@ -223,6 +231,23 @@ func (c *listCell) fill(cell Cell, x, y, width float32, end bool) {
 	}
 	say(c.text, text, look.Color(toneOr(cell.Tone, look.Text)))
 	put(c.text, left+mark, y, inner-mark, look.RowHeight)
+	c.strike(cell, area{left + mark, y, inner - mark, look.RowHeight}, widthOf(text, look.BodySize, cell.Bold), end)
+}
+
+// strike draws the stroke through a text of a width.
+func (c *listCell) strike(cell Cell, in area, width float32, end bool) {
+	if c.struck == nil {
+		if !cell.Void {
+			return
+		}
+		c.struck = box(0)
+	}
+	shown(c.struck, cell.Void && width > 0)
+	if end {
+		in.x += in.w - width
+	}
+	put(c.struck, in.x, in.y+in.h/2, width, look.Hairline)
+	fill(c.struck, look.Color(toneOr(cell.Tone, look.Text)))
 }
 
 // toneOr is a meaning, or another where none was set: nothing is ever written in
