@@ -2,7 +2,7 @@ package desk
 
 import (
 	"fmt"
-	"strings"
+	"slices"
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
@@ -12,16 +12,21 @@ import (
 // Overrides returns what the coach decided for an athlete and did not take back,
 // the oldest first.
 func (d *Desk) Overrides(athlete gym.ID) []gym.Override {
+	return slices.DeleteFunc(d.overridesOf(athlete), func(o gym.Override) bool { return o.Void != nil })
+}
+
+// overridesOf returns what was ever decided for an athlete, the oldest first.
+func (d *Desk) overridesOf(athlete gym.ID) []gym.Override {
 	if d.index.overrides[athlete] == 0 {
 		return nil
 	}
-	var kept []gym.Override
+	var made []gym.Override
 	for _, o := range d.book.Overrides {
-		if o.Athlete == athlete && o.Void == nil {
-			kept = append(kept, o)
+		if o.Athlete == athlete {
+			made = append(made, o)
 		}
 	}
-	return kept
+	return made
 }
 
 // KeepOverride keeps what the coach decided instead of a suggestion, from now on.
@@ -37,63 +42,68 @@ func (d *Desk) KeepOverride(o gym.Override) error {
 	if err := o.Valid(); err != nil {
 		return err
 	}
-	return d.do("decide a load for "+a.Name, gym.AddOverride{Override: o})
+	return d.do("decide "+d.overrideWhat(o)+" for "+a.Name, gym.AddOverride{Override: o})
 }
 
-// VoidOverride lets the suggestion stand again.
+// VoidOverride takes a decision back, and with it what was decided in the same
+// step and is not over: all weeks of a comeback that are left. What is over stays
+// as it was.
 func (d *Desk) VoidOverride(id gym.ID) error {
-	return d.do("take an override back", gym.VoidOverride{ID: id, Void: gym.Void{At: d.now(), Reason: "taken back"}})
+	for _, o := range d.book.Overrides {
+		if o.ID == id {
+			return d.takeBack(o)
+		}
+	}
+	return fmt.Errorf("take a decision back: there is none like that")
 }
 
-// Comeback makes every conditioning load of an athlete lighter for 1 to 4 weeks
+func (d *Desk) takeBack(one gym.Override) error {
+	if one.Void != nil {
+		return fmt.Errorf("take a decision back: it was taken back on %s", one.Void.At.In(d.now().Location()).Format("2 January 2006"))
+	}
+	a, _ := d.Athlete(one.Athlete)
+	var changes []gym.Change
+	void := gym.Void{At: d.now(), Reason: "taken back"}
+	for _, o := range d.stepOf(one) {
+		if o.ID == one.ID || !isOver(o, d.Today()) {
+			changes = append(changes, gym.VoidOverride{ID: o.ID, Void: void})
+		}
+	}
+	return d.do("take back "+d.overrideWhat(d.stepOf(one)...)+" for "+a.Name, changes...)
+}
+
+// stepOf returns what was decided in the same step as an override, with it.
+func (d *Desk) stepOf(one gym.Override) []gym.Override {
+	for _, step := range tier.Steps(d.overridesOf(one.Athlete)) {
+		if slices.ContainsFunc(step, func(o gym.Override) bool { return o.ID == one.ID }) {
+			return step
+		}
+	}
+	return []gym.Override{one}
+}
+
+// isOver reports whether an override's last day is past.
+func isOver(o gym.Override, today day.Date) bool { return o.Until != day.None && o.Until < today }
+
+// Comeback leaves a share of every conditioning load of an athlete in each week
 // from today, as [tier.Comeback] says.
-func (d *Desk) Comeback(athlete gym.ID, weeks int) error {
+func (d *Desk) Comeback(athlete gym.ID, shares []float64) error {
 	a, ok := d.Athlete(athlete)
 	if !ok {
 		return fmt.Errorf("plan comeback: there is no such athlete")
 	}
-	overrides, err := tier.Comeback(athlete, d.Today(), weeks)
+	overrides, err := tier.Comeback(athlete, d.Today(), shares)
 	if err != nil {
 		return err
 	}
+	made := d.now()
 	var changes []gym.Change
 	for _, o := range overrides {
-		o.ID, o.Made = d.NewID(), d.now()
+		if err := o.Valid(); err != nil {
+			return err
+		}
+		o.ID, o.Made = d.NewID(), made
 		changes = append(changes, gym.AddOverride{Override: o})
 	}
-	return d.do(fmt.Sprintf("go lighter with %s for %s", a.Name, count(weeks, "week")), changes...)
-}
-
-// ComebackText says what [Desk.Comeback] does and where it comes from.
-func ComebackText() string {
-	weeks, err := tier.Comeback("", 1, 4)
-	if err != nil {
-		return ""
-	}
-	var cuts []string
-	for _, o := range weeks {
-		cuts = append(cuts, fmt.Sprintf("%.0f", 100*(1-o.Share)))
-	}
-	last := len(cuts) - 1
-	return fmt.Sprintf("Every conditioning load is lighter by %s and %s %% in weeks 1 to %d. The cuts are our reading of the %s, which sets them for the volume.",
-		strings.Join(cuts[:last], ", "), cuts[last], len(cuts), tier.ComebackSource)
-}
-
-// OverrideText says what an override decides, for how long, and why: "12 kg until 3
-// Jun: sore wrist".
-func OverrideText(o gym.Override) string {
-	what := fmt.Sprintf("%.0f %% of the load", 100*o.Share)
-	switch {
-	case o.Load > 0:
-		what = o.Load.In(o.Unit)
-	case o.Tier != "":
-		what = "the " + string(o.Tier) + " tier"
-	}
-	if o.Movement == "" {
-		what += " for every movement"
-	}
-	if o.Until != day.None {
-		what += " until " + o.Until.Short()
-	}
-	return what + ": " + o.Reason
+	return d.do(fmt.Sprintf("go lighter with %s for %s", a.Name, count(len(shares), "week")), changes...)
 }

@@ -56,7 +56,7 @@ func (d *Desk) advise(athlete gym.ID, movement gym.MovementKey, reps int) (Advic
 		return Advice{}, err
 	}
 	advice := Advice{Movement: m, Rack: model.Rack(), Unit: markedIn(model.Rack().Owned, a.Unit)}
-	s, err := model.Suggest(tier.Ask{Reps: reps, On: d.Today(), Unit: advice.Unit})
+	s, err := model.Suggest(tier.Ask{Reps: reps, On: d.Today(), Unit: advice.Unit, Work: WorkText(m, reps)})
 	if err != nil {
 		return Advice{}, err
 	}
@@ -206,5 +206,15 @@ func (d *Desk) VoidBout(id gym.ID, reason string) error {
 	if strings.TrimSpace(reason) == "" {
 		return fmt.Errorf("void bout: there is no reason; write a word or two")
 	}
-	return d.do("void bout", gym.VoidBout{ID: id, Void: gym.Void{At: d.now(), Reason: reason}})
+	i := slices.IndexFunc(d.book.Bouts, func(b gym.Bout) bool { return b.ID == id })
+	if i < 0 {
+		return fmt.Errorf("void bout: there is no such bout")
+	}
+	b := d.book.Bouts[i]
+	if b.Void != nil {
+		return fmt.Errorf("void bout: it is void already: %s", b.Void.Reason)
+	}
+	a, _ := d.Athlete(b.Athlete)
+	m, _ := d.Movement(b.Movement)
+	return d.do(fmt.Sprintf("void %s %s of %s", m.Name, b.Load.In(b.Unit), a.Name), gym.VoidBout{ID: id, Void: gym.Void{At: d.now(), Reason: reason}})
 }

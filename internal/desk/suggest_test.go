@@ -88,7 +88,7 @@ func TestOverrideStandsBesideTheSuggestion(t *testing.T) {
 func TestComebackIsLighterForSoManyWeeks(t *testing.T) {
 	b := newBench(t)
 	a := b.join("Ada Brook")
-	require.NoError(t, b.Comeback(a.ID, 2))
+	require.NoError(t, b.Comeback(a.ID, []float64{0.5, 0.7}))
 	var shares []float64
 	for range 3 {
 		advice, err := b.Advise(a.ID, swing, 0)
@@ -102,7 +102,8 @@ func TestComebackIsLighterForSoManyWeeks(t *testing.T) {
 		b.now = b.now.AddDate(0, 0, 7)
 	}
 	assert.Equal(t, []float64{0.5, 0.7, 1}, shares)
-	require.Error(t, b.Comeback(a.ID, 5))
+	require.Error(t, b.Comeback(a.ID, nil))
+	require.Error(t, b.Comeback(a.ID, []float64{1.2}))
 	_, err := b.Undo()
 	require.NoError(t, err)
 	assert.Empty(t, b.Overrides(a.ID), "all weeks are one step")
@@ -120,7 +121,7 @@ func TestTierStandingNamesTheUsualTier(t *testing.T) {
 	advice, err := b.Advise(a.ID, swing, 0)
 	require.NoError(t, err)
 	assert.Equal(t, advice.Decision.Suggestion.Tier, s.Usual, "one movement is all there is")
-	assert.Equal(t, desk.TierStanding{Usual: s.Usual, Count: map[gym.Tier]int{s.Usual: 1}}, s)
+	assert.Equal(t, desk.TierStanding{Usual: s.Usual, Suggested: s.Usual, Count: map[gym.Tier]int{s.Usual: 1}}, s)
 }
 
 // A 16 kg kettlebell stays one for an athlete who reads pounds.

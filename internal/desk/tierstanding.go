@@ -10,10 +10,12 @@ import (
 )
 
 // TierStanding is the tier at which an athlete stands in conditioning: that of
-// the loads suggested for the movements done before.
+// today's loads for the movements done before.
 type TierStanding struct {
-	Usual gym.Tier // of most movements, the lighter of two as frequent; empty for none
-	Count map[gym.Tier]int
+	Usual     gym.Tier // of most movements as decided, the lighter of two as frequent; empty for none
+	Suggested gym.Tier // the same of the suggestions
+	Count     map[gym.Tier]int
+	Decided   int // movements of which the load was decided otherwise than suggested
 }
 
 // tiersDown are the tiers, lightest first.
@@ -22,26 +24,64 @@ var tiersDown = []gym.Tier{gym.Below, gym.Light, gym.Mid, gym.Full}
 // TierStanding returns where an athlete stands today.
 func (d *Desk) TierStanding(athlete gym.ID) (TierStanding, error) {
 	s := TierStanding{Count: map[gym.Tier]int{}}
+	suggested := map[gym.Tier]int{}
+	err := d.eachDone(athlete, func(a Advice) {
+		s.Count[a.Decision.Tier]++
+		suggested[a.Decision.Suggestion.Tier]++
+		if a.Decided() {
+			s.Decided++
+		}
+	})
+	if err != nil {
+		return TierStanding{}, err
+	}
+	s.Usual, s.Suggested = most(s.Count), most(suggested)
+	return s, nil
+}
+
+// eachDone hands on today's advice for every movement that an athlete did before
+// and that has a load.
+func (d *Desk) eachDone(athlete gym.ID, do func(Advice)) error {
 	for movement := range d.lastBouts(athlete) {
 		a, err := d.Advise(athlete, movement, 0)
 		if errors.Is(err, tier.ErrUnloaded) {
 			continue
 		}
 		if err != nil {
-			return TierStanding{}, err
+			return err
 		}
-		s.Count[a.Decision.Suggestion.Tier]++
+		do(a)
 	}
-	for _, t := range tiersDown {
-		if s.Count[t] > s.Count[s.Usual] {
-			s.Usual = t
-		}
-	}
-	return s, nil
+	return nil
 }
 
-// String names the tiers and how many movements stand at each: "mid: full 2, mid
-// 5, light 1".
+// most returns the tier that counts most, the lighter of two that are equal.
+func most(count map[gym.Tier]int) gym.Tier {
+	var usual gym.Tier
+	for _, t := range tiersDown {
+		if count[t] > count[usual] {
+			usual = t
+		}
+	}
+	return usual
+}
+
+// Short names the usual tier, and beside it the one suggested where the coach
+// decided otherwise: "mid (suggested full)".
+func (s TierStanding) Short() string {
+	switch {
+	case s.Usual == "":
+		return "none yet"
+	case s.Usual != s.Suggested:
+		return fmt.Sprintf("%s (suggested %s)", TierWord(s.Usual), TierWord(s.Suggested))
+	case s.Decided > 0:
+		return TierWord(s.Usual) + " (decided)"
+	}
+	return TierWord(s.Usual)
+}
+
+// String tells how many movements stand at each tier: "2 at full, 5 at mid, 1 at
+// light".
 func (s TierStanding) String() string {
 	if s.Usual == "" {
 		return "no bout yet"
@@ -49,8 +89,16 @@ func (s TierStanding) String() string {
 	var parts []string
 	for i := len(tiersDown) - 1; i >= 0; i-- {
 		if n := s.Count[tiersDown[i]]; n > 0 {
-			parts = append(parts, fmt.Sprintf("%s %d", tiersDown[i], n))
+			parts = append(parts, fmt.Sprintf("%d at %s", n, TierWord(tiersDown[i])))
 		}
 	}
-	return fmt.Sprintf("%s: %s", s.Usual, strings.Join(parts, ", "))
+	return strings.Join(parts, ", ")
+}
+
+// TierWord names a tier in a sentence.
+func TierWord(t gym.Tier) string {
+	if t == gym.Below {
+		return "under light"
+	}
+	return string(t)
 }

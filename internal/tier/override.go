@@ -16,11 +16,29 @@ type Decision struct {
 }
 
 // Decide puts the coach's overrides over a suggestion. The latest load or tier
-// set for the movement stands, failing that the latest for every movement. The
-// latest share then makes whatever stands lighter, down to a load the gym owns.
+// set for the movement stands. Failing that, the latest tier for every movement
+// is the most: nobody weighed it against this movement, so it never makes a load
+// heavier. The latest share then makes whatever stands lighter, down to a load the
+// gym owns.
 func Decide(s Suggestion, r Rack, movement gym.MovementKey, on day.Date, overrides []gym.Override) Decision {
-	d := Decision{Load: s.Load, Tier: s.Tier, Suggestion: s}
-	var set, share *gym.Override
+	d := Decision{Load: s.Load, Suggestion: s}
+	set, share := loudest(movement, on, overrides)
+	if set != nil {
+		if load := r.setTo(*set, s.Load); set.Movement != "" || load != s.Load {
+			d.Load, d.By = load, append(d.By, *set)
+		}
+	}
+	if share != nil {
+		d.Load = lighter(d.Load, share.Share, r.Owned)
+		d.By = append(d.By, *share)
+	}
+	d.Tier = TierOf(d.Load, r.Tiers)
+	return d
+}
+
+// loudest returns the override that sets what a movement is done with on a day,
+// and the one that makes it lighter; nil is none.
+func loudest(movement gym.MovementKey, on day.Date, overrides []gym.Override) (set, share *gym.Override) {
 	for i := range overrides {
 		o := &overrides[i]
 		if !o.Holds(movement, on) {
@@ -32,19 +50,22 @@ func Decide(s Suggestion, r Rack, movement gym.MovementKey, on day.Date, overrid
 			set = closer(set, o)
 		}
 	}
-	if set != nil {
-		d.Load = set.Load
-		if set.Tier != "" {
-			d.Load = r.Tiers.Of(set.Tier)
-		}
-		d.By = append(d.By, *set)
+	return set, share
+}
+
+// setTo returns the load that an override sets where another is suggested.
+func (r Rack) setTo(o gym.Override, suggested mass.Mass) mass.Mass {
+	if o.Load > 0 {
+		return o.Load
 	}
-	if share != nil {
-		d.Load = lighter(d.Load, share.Share, r.Owned)
-		d.By = append(d.By, *share)
+	load := r.Tiers.Of(o.Tier)
+	switch {
+	case load == 0: // the movement has no such tier
+		return suggested
+	case o.Movement == "":
+		return min(suggested, lighter(load, 1, r.Owned))
 	}
-	d.Tier = TierOf(d.Load, r.Tiers)
-	return d
+	return load
 }
 
 // closer returns the override that speaks louder: one for the movement before

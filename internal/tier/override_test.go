@@ -6,8 +6,10 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 )
 
 func TestDecide(t *testing.T) {
@@ -21,6 +23,7 @@ func TestDecide(t *testing.T) {
 	void := gym.Override{Movement: swing, Load: kg(36), From: march, Made: at(4), Void: &gym.Void{}}
 	other := gym.Override{Movement: "thruster", Load: kg(36), From: march, Made: at(4)}
 	feather := gym.Override{Share: 0.1, From: march, Made: at(5)}
+	atMostFull := gym.Override{Tier: gym.Full, From: march, Made: at(6)}
 	for _, row := range []struct {
 		name string
 		says []gym.Override
@@ -35,6 +38,8 @@ func TestDecide(t *testing.T) {
 		{"the movement's before all", []gym.Override{load, all}, 12, gym.Below, 1},
 		{"all in either order", []gym.Override{all, load}, 12, gym.Below, 1},
 		{"for all movements", []gym.Override{all}, 16, gym.Light, 1},
+		{"for all movements, heavier than suggested", []gym.Override{atMostFull}, 20, gym.Mid, 0},
+		{"the same, and a share", []gym.Override{atMostFull, back}, 12, gym.Below, 1},
 		{"a share of the suggestion", []gym.Override{back}, 12, gym.Below, 1},      // 14 kg is not owned
 		{"a share of what was set", []gym.Override{back, later}, 16, gym.Light, 2}, // 16.8 kg
 		{"no lighter than the gym owns", []gym.Override{feather}, 8, gym.Below, 1},
@@ -50,19 +55,24 @@ func TestDecide(t *testing.T) {
 	}
 }
 
-// The shares are 100 % less the cuts of the guidelines named in ComebackSource.
-func TestComeback(t *testing.T) {
-	weeks, err := Comeback("ann", march, 4)
-	require.NoError(t, err)
-	for i, cut := range []float64{0.5, 0.3, 0.2, 0.1} {
-		o := weeks[i]
-		assert.NoError(t, o.Valid())
-		assert.InDelta(t, 1-cut, o.Share, 1e-12)
-		assert.True(t, o.Holds("swing", march.Add(7*i)) && o.Holds("row", march.Add(7*i+6)))
-		assert.False(t, o.Holds("swing", march.Add(7*i+7)))
-	}
-	for _, n := range []int{0, 5} {
-		_, err = Comeback("ann", march, n)
-		assert.ErrorContains(t, err, "1 to 4")
-	}
+// A tier for every movement caps: it never makes a load heavier, whatever is
+// suggested, and what it leaves is a load the gym owns.
+func TestATierForAllNeverRaisesALoad(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r := Rack{Owned: rapid.SampledFrom([][]mass.Mass{bells, {kg(10), kg(18), kg(30)}}).Draw(t, "owned"), Tiers: threes}
+		s := Suggestion{Load: rapid.SampledFrom(r.Owned).Draw(t, "suggested")}
+		of := rapid.SampledFrom([]gym.Tier{gym.Full, gym.Mid, gym.Light}).Draw(t, "tier")
+		d := Decide(s, r, "swing", march, []gym.Override{{Tier: of, From: march}})
+		require.LessOrEqual(t, d.Load, s.Load)
+		require.Contains(t, r.Owned, d.Load)
+		require.Equal(t, d.Load != s.Load, len(d.By) == 1, "it speaks where it changes something")
+		require.True(t, d.Load <= threes.Of(of) || d.Load == r.Owned[0], "over the tier only where the gym owns nothing lighter")
+	})
+}
+
+// One tier for a movement that lacks it says nothing.
+func TestATierThatAMovementLacks(t *testing.T) {
+	r := Rack{Owned: bells, Tiers: gym.TierLoads{Full: kg(24)}}
+	d := Decide(Suggestion{Load: kg(20)}, r, "swing", march, []gym.Override{{Movement: "swing", Tier: gym.Mid, From: march}})
+	assert.Equal(t, kg(20), d.Load)
 }

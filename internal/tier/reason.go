@@ -2,6 +2,7 @@ package tier
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -19,29 +20,45 @@ func (m *Model) why(s Suggestion, a Ask) string {
 	if said == "" {
 		said = "no bout logged yet: a first guess from the standard loads"
 	}
-	return said + "; " + verdict(s, a, m.course.last)
+	return said + "; " + verdict(s, a, m.rack, m.course.last)
 }
 
-// verdict says which rule set the load, and the load.
-func verdict(s Suggestion, a Ask, last mass.Mass) string {
-	load, next := s.Load.In(a.Unit), s.Next.In(a.Unit)
-	take := "take " + load
-	if s.Load == last {
-		take = "stay on " + load
+// verdict says which rule set the load, the load, and the bout it is for.
+func verdict(s Suggestion, a Ask, r Rack, last mass.Mass) string {
+	take := "take "
+	switch {
+	case s.Bound == ByStop:
+		take = "take at most "
+	case s.Load == last:
+		take = "stay on "
+	}
+	take += s.Load.In(a.Unit)
+	if a.Work != "" {
+		take += " for " + a.Work
 	}
 	switch s.Bound {
 	case ByChance:
-		return fmt.Sprintf("%s has a chance of %.0f %% of being held: %s", next, 100*s.Above, take)
+		return fmt.Sprintf("%s has a chance of %s of being held, less than the %s wanted: %s", s.Next.In(a.Unit), Percent(s.Above), wanted(r.Confidence), take)
 	case ByStep:
 		return "no more than one implement above the heaviest held: " + take
 	case ByStop:
-		return "the last bout was stopped: " + take + " at most"
+		return "the last bout was stopped: " + take
 	case ByStock:
 		return "the gym owns nothing heavier: " + take
 	default:
-		return fmt.Sprintf("even the lightest, %s, has only a chance of %.0f %% of being held: take it, or fewer reps", load, 100*s.Hold)
+		return fmt.Sprintf("even the lightest has only a chance of %s of being held, less than the %s wanted: %s, or do less of it", Percent(s.Hold), wanted(r.Confidence), take)
 	}
 }
+
+// Percent writes a chance in whole per cent, rounded down: a chance under the
+// wanted one never reads as if it reached it.
+func Percent(chance float64) string {
+	const slack = 1e-9 // a hundredth is not exact in binary
+	return fmt.Sprintf("%.0f %%", math.Floor(100*chance+slack))
+}
+
+// wanted writes the confidence of the settings as the coach set it.
+func wanted(confidence float64) string { return fmt.Sprintf("%.4g %%", 100*confidence) }
 
 // history tells the latest bouts, lightest load first: "16 kg held twice, 20 kg
 // held on 3 March".

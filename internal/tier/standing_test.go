@@ -183,6 +183,6 @@ func ExampleLearn() {
 	s, err := model.Suggest(Ask{Reps: 40, On: on.Add(28), Unit: mass.KG})
 	fmt.Printf("%s, %s: %s\n%v\n", s.Load, s.Tier, s.Why, err)
 	// Output:
-	// 20 kg, mid: 16 kg held twice, 20 kg held on 16 March, 24 kg slowed on 23 March; 24 kg has a chance of 49 % of being held: take 20 kg
+	// 20 kg, mid: 16 kg held twice, 20 kg held on 16 March, 24 kg slowed on 23 March; 24 kg has a chance of 48 % of being held, less than the 75 % wanted: take 20 kg
 	// <nil>
 }

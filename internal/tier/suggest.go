@@ -13,6 +13,7 @@ type Ask struct {
 	Reps int       // of the bout; 0 is a usual bout
 	On   day.Date  // the day of the bout
 	Unit mass.Unit // in which the reason is written
+	Work string    // the bout in words for the reason, as in "80 reps"; empty leaves it out
 }
 
 // Bound is what kept a suggestion from being heavier.

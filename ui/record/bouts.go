@@ -28,7 +28,7 @@ type bouts struct {
 	title   *kit.Text
 	why     *kit.Prose
 	decided *kit.Prose
-	back    *kit.Button
+	today   *kit.Prose
 	chart   *kit.Chart
 }
 
@@ -43,19 +43,18 @@ const (
 
 func newBouts(r *Record) *bouts {
 	b := &bouts{of: r, title: kit.NewHeading("").Shrinks(120), chart: kit.NewChart(200, 168)}
-	b.why, b.decided = kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Accent)
+	b.why, b.today, b.decided = kit.NewProse("", 200), kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Accent)
 	b.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Movement", Width: 150, Grow: 1},
+		{Title: "Movement", Width: 132, Grow: 1},
 		{Title: "Last", Width: 92},
 		{Title: "Suggested", Width: 96},
-		{Title: "Decided", Width: 84},
+		{Title: "Decided", Width: 100},
 		{Title: "Chance", Width: 64, End: true},
 	}, kit.Rows{Len: func() int { return len(b.rows) }, Cell: b.cell})
 	b.list.Empty = "The catalogue has no movement with loads. Add some in the Gym room."
 	b.list.OnRune = r.typed
 	b.list.OnCursor = func(int) { b.choose() }
-	b.list.OnOpen = func(int) { b.decide() }
-	b.back = kit.NewButton("Let it stand", b.takeBack).Key("Ctrl+U").Tip("Take back what was decided; the suggestion stands again")
+	b.list.OnOpen = func(int) { b.openLog() }
 	legend := kit.Column(look.Gap1, newLegend([]legendMark{
 		{kit.Tick, look.Good, "held"},
 		{kit.Down, look.Warn, "slowed"},
@@ -64,10 +63,12 @@ func newBouts(r *Record) *bouts {
 	}), newLegend([]legendMark{
 		{kit.Disc, look.Muted, "full tier"}, {kit.Half, look.Muted, "mid tier"}, {kit.Ring, look.Muted, "light tier"}, {kit.Dash, look.Muted, "under light"},
 	}))
-	buttons := kit.Row(look.Gap2, kit.NewButton("Decide", b.decide).Key("Ctrl+E"), b.back,
+	buttons := kit.Row(look.Gap2, kit.NewButton("Decide", b.decide).Key("Ctrl+E"),
+		kit.NewButton("Decisions", b.showDecisions).Key("Ctrl+U").Tip("Read what was decided, and take it back"),
 		kit.NewButton("After a break", b.comeback).Key("Ctrl+G"), kit.Fill())
-	b.whole = kit.Column(look.Gap3, kit.Fill(kit.NewPanel(kit.Fill(b.list))), legend, kit.Row(look.Gap2, kit.Fill(b.title), kit.NewButton("Void the latest", b.void).Key("Del").Tip("Take the latest bout of this movement out of every computation")),
-		kit.Tall(44, kit.Fill(b.why)), b.decided, buttons, b.chart)
+	log := kit.NewButton("Bouts", b.openLog).Key("F9").Tip("Read every bout of this movement, and void one")
+	b.whole = kit.Column(look.Gap3, kit.Fill(kit.NewPanel(kit.Fill(b.list))), legend, kit.Row(look.Gap2, kit.Fill(b.title), log),
+		kit.Tall(44, kit.Fill(b.why)), b.today, b.decided, buttons, b.chart)
 	return b
 }
 
@@ -100,9 +101,10 @@ func (b *bouts) choose() {
 	if err != nil {
 		b.why.SetText(kit.Sentence(err))
 	}
-	b.decided.SetText(decisions(a))
+	b.today.SetText(b.todays())
+	b.today.Hidden = b.today.Label() == ""
+	b.decided.SetText(b.deciding(a))
 	b.decided.Hidden = !a.Decided()
-	b.back.Able(a.Decided())
 	b.chart.Set(b.plot())
 	b.whole.Refresh()
 }
@@ -119,10 +121,25 @@ func sentence(reason string) string {
 	return kit.Sentence(errors.New(reason))
 }
 
-func decisions(a desk.Advice) string {
+// todays says what is suggested for as much of the chosen movement as today's
+// conditioning asks; empty when it does not have the movement.
+func (b *bouts) todays() string {
+	d := b.of.host.Desk()
+	amount, ok := d.WorkToday(b.athlete.ID, b.chosen)
+	if !ok {
+		return ""
+	}
+	a, err := d.Advise(b.athlete.ID, b.chosen, amount)
+	if err != nil {
+		return kit.Sentence(err)
+	}
+	return fmt.Sprintf("Today asks for %s: %s, with a chance of %s.", desk.WorkText(a.Movement, amount), a.Decision.Load.In(a.Unit), tier.Percent(a.Hold))
+}
+
+func (b *bouts) deciding(a desk.Advice) string {
 	text := ""
 	for _, o := range a.Decision.By {
-		text += "You decided " + desk.OverrideText(o) + ". "
+		text += "You decided " + b.of.host.Desk().OverrideText(o) + ". "
 	}
 	return text
 }
@@ -154,7 +171,7 @@ func (b *bouts) cell(row, column int) kit.Cell {
 		}
 		return kit.Cell{Text: a.Decision.Load.In(a.Unit), Bold: true, Shape: kit.Square, Mark: look.Accent}
 	}
-	return kit.Cell{Text: fmt.Sprintf("%.0f %%", 100*a.Hold), Tone: quiet}
+	return kit.Cell{Text: tier.Percent(a.Hold), Tone: quiet}
 }
 
 func (b *bouts) faultCell(row, column int) kit.Cell {
@@ -184,7 +201,7 @@ func (b *bouts) plot() kit.Plot {
 		})
 	}
 	if n := len(done); n > 0 {
-		p.Ticks = months(done[0].On, done[n-1].On)
+		p.Ticks = kit.DateTicks(done[0].On, done[n-1].On)
 	}
 	return p
 }
@@ -196,48 +213,13 @@ func orUnit(u, other mass.Unit) mass.Unit {
 	return other
 }
 
-// takeBack lets the suggestion stand again where the coach decided otherwise.
-func (b *bouts) takeBack() {
-	a, err := b.advice()
-	if !b.of.host.Fail(err) {
-		return
-	}
-	if !a.Decided() {
-		b.of.host.Say("Nothing is decided for "+a.Movement.Name+"; the suggestion stands.", false)
-		return
-	}
-	last := a.Decision.By[len(a.Decision.By)-1]
-	b.of.done(b.of.host.Desk().VoidOverride(last.ID), "Taken back: "+desk.OverrideText(last)+".")
-}
-
-// void takes the latest bout of the movement out of every computation.
-func (b *bouts) void() {
-	a, err := b.advice()
-	if err != nil || a.Last.ID == "" {
-		b.of.host.Say("There is no bout of that movement to void.", false)
-		return
-	}
-	what := fmt.Sprintf("%s with %s on %s", a.Movement.Name, a.Last.Load.In(a.Last.Unit), a.Last.On.Short())
-	askReason(b.of, "Void the latest bout?", what+" counts for nothing any more and stays readable.", func(reason string) error {
-		return b.of.host.Desk().VoidBout(a.Last.ID, reason)
-	}, what+" is void.")
-}
-
 func (b *bouts) keys() []room.Key {
 	return []room.Key{
 		{Press: "F3", Does: "Choose among the movements", Do: b.list.Focus},
 		{Press: "Ctrl+E", Does: "Decide a load for the chosen movement", Do: b.decide},
-		{Press: "Ctrl+U", Does: "Take back what was decided", Do: b.takeBack},
+		{Press: "Ctrl+U", Does: "Read what was decided, or take it back", Do: b.showDecisions},
 		{Press: "Ctrl+G", Does: "Go lighter after a break", Do: b.comeback},
-		{Press: "Del", Does: "Void the latest bout of the movement", Do: b.void},
+		{Press: "F9", Does: "Read the log of the chosen movement", Do: b.openLog},
+		{Press: "Del", Does: "Void a bout of the chosen movement", Do: b.voidOne},
 	}
-}
-
-// tierOptions are the loads of a rack, as the coach reads them.
-func tierOptions(r tier.Rack, u mass.Unit) []kit.Option {
-	var options []kit.Option
-	for i, load := range r.Owned {
-		options = append(options, kit.Option{Key: fmt.Sprint(i + 1), Text: load.In(u), Note: string(tier.TierOf(load, r.Tiers))})
-	}
-	return options
 }

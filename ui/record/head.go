@@ -29,7 +29,7 @@ func newHead(r *Record) *head {
 	h.status = kit.NewChip("", kit.Disc, look.Good)
 	h.warning = kit.NewChip("", kit.Warning, look.Warn)
 	h.track = kit.NewButton("", r.move).Tip("Move to another track from a day on (Ctrl+M)")
-	h.tier = kit.NewButton("", r.decideForAll).Key("Ctrl+T").Tip("Decide a tier for every movement")
+	h.tier = kit.NewButton("", r.decideForAll).Key("Ctrl+T").Tip("Decide the heaviest tier for every movement")
 	h.content = kit.Column(look.Gap1,
 		kit.Row(look.Gap2, kit.Fill(h.name), h.track, h.tier),
 		kit.Row(look.Gap2, kit.Fill(h.about), h.warning, h.status))
@@ -51,13 +51,13 @@ func (h *head) show(a gym.Athlete) {
 	h.content.Refresh()
 }
 
-// standing is the usual tier in a word.
+// standing is the usual tier, with the suggested one beside it where they differ.
 func (h *head) standing(athlete gym.ID) string {
 	s, err := h.of.host.Desk().TierStanding(athlete)
-	if err != nil || s.Usual == "" {
+	if err != nil {
 		return "none yet"
 	}
-	return string(s.Usual)
+	return s.Short()
 }
 
 // about is the line under the name: what is not told elsewhere.

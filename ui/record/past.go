@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -115,7 +114,7 @@ func (p *past) cell(row, column int) kit.Cell {
 	r := p.rows[row]
 	c := kit.Cell{}
 	if r.Void != nil {
-		c.Tone = look.Muted
+		c.Tone, c.Void = look.Muted, column < 3
 	}
 	switch column {
 	case 0:
@@ -186,7 +185,7 @@ func (p *past) plot(t desk.Trend, u mass.Unit) kit.Plot {
 	}
 	drawn.Trend = steps(t, in)
 	if n := len(t.Results); n > 0 {
-		drawn.Ticks = months(t.Results[0].On, t.Results[n-1].On)
+		drawn.Ticks = kit.DateTicks(t.Results[0].On, t.Results[n-1].On)
 	}
 	return drawn
 }
@@ -208,16 +207,4 @@ func steps(t desk.Trend, in func(mass.Mass) float64) []kit.TrendPoint {
 		line = append(line, at(t.Results[len(t.Results)-1].On, t.Best[n-1].Load))
 	}
 	return line
-}
-
-// months are the first days of months between two days.
-func months(from, to day.Date) []kit.PlotTick {
-	var ticks []kit.PlotTick
-	first := from.Time()
-	for m := time.Date(first.Year(), first.Month(), 1, 0, 0, 0, 0, time.UTC); day.From(m) <= to; m = m.AddDate(0, 1, 0) {
-		if on := day.From(m); on >= from {
-			ticks = append(ticks, kit.PlotTick{X: float64(on), Label: m.Format("Jan 06")})
-		}
-	}
-	return ticks
 }

@@ -132,7 +132,7 @@ func (r *Record) Keys() []room.Key {
 		keys = append(keys, room.Key{Press: t.key, Does: "Record: " + t.name, Do: func() { r.turn(i) }})
 	}
 	keys = append(keys, room.Key{Press: "F2", Does: "Log a result of the chosen lift", Do: r.Log})
-	keys = append(keys, room.Key{Press: "Ctrl+T", Does: "Decide a tier for every movement", Do: r.decideForAll})
+	keys = append(keys, room.Key{Press: "Ctrl+T", Does: "Decide the heaviest tier for every movement", Do: r.decideForAll})
 	return append(keys, r.parts[r.front].keys()...)
 }
 

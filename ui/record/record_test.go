@@ -109,5 +109,6 @@ func TestATierForEveryMovementIsDecidedInPlace(t *testing.T) {
 	require.Len(t, kept, 1)
 	assert.Equal(t, gym.Light, kept[0].Tier)
 	h.Press(t, "F6")
-	uitest.See(t, h.On, "You decided the light tier for every movement: new to it.")
+	h.Press(t, "Ctrl+U")
+	uitest.See(t, h.On, "at most the light tier", "every movement", "new to it")
 }

@@ -224,6 +224,9 @@ func (t *table) tierCell(r desk.RosterRow) kit.Cell {
 		return kit.Cell{}
 	}
 	c := kit.Cell{Text: string(s.Usual), Shape: record.TierMark(s.Usual)}
+	if s.Decided > 0 {
+		c.Mark, c.Bold = look.Accent, true // as decided; the record has the suggestion beside it
+	}
 	if r.Athlete.Status != gym.Active {
 		c.Tone = look.Muted
 	}
