@@ -36,7 +36,7 @@ func commands() []command {
 		{"record", "NAME", "one athlete's card", recordCommand},
 		{"repmax", "", "one rep max from another; needs no gym", repmaxCommand},
 		{"plates", "", "what to put on a bar; needs no gym", platesCommand},
-		{"sequence", "", "stacks for a list of loads with the fewest plate moves", sequenceCommand},
+		{"sequence", "", "stacks for a list of loads, heaviest plates inside, with the fewest plate moves", sequenceCommand},
 		{"climb", "", "a timed climb for a record, or for an athlete and a lift", climbCommand},
 		{"arrange", "", "an athlete's week", arrangeCommand},
 		{"check", "", "what breaks a rule in a cycle's plan", checkCommand},

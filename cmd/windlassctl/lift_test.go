@@ -1,6 +1,7 @@
 package main
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -50,12 +51,32 @@ func TestPlates(t *testing.T) {
 func TestSequence(t *testing.T) {
 	s := read[sequenced](t, "sequence", "-targets", "60kg,100kg,102.5kg", "-pairs", "20kg*2,1.25kg*1")
 	assert.Equal(t, sequenced{6, []stackStep{
-		{"60 kg", []string{"20 kg"}}, {"100 kg", []string{"20 kg", "20 kg"}}, {"102.5 kg", []string{"20 kg", "20 kg", "1.25 kg"}},
+		{Load: "60 kg", PerSide: []string{"20 kg"}}, {Load: "100 kg", PerSide: []string{"20 kg", "20 kg"}},
+		{Load: "102.5 kg", PerSide: []string{"20 kg", "20 kg", "1.25 kg"}},
 	}}, s)
 	// Two 10s first would cost no more now and save two moves later.
 	spare := read[sequenced](t, "sequence", "-targets", "40kg,60kg", "-pairs", "20kg*1,10kg*2")
 	assert.Equal(t, 4, spare.Moves)
 	assert.Equal(t, []string{"10 kg", "10 kg"}, spare.Steps[1].PerSide)
+}
+
+// The heaviest plate is always inside (common practice, no source), and -h says so.
+// By hand, with the 20 outside of 10 and 5, ten moves would do.
+func TestSequenceKeepsTheHeaviestInside(t *testing.T) {
+	s := read[sequenced](t, "sequence", "-targets", "50kg,100kg,60kg", "-pairs", "20kg*2,10kg*1,5kg*2")
+	assert.Equal(t, 14, s.Moves)
+	assert.Contains(t, do(t, "sequence", "-h"), "heaviest plates inside")
+}
+
+// What the plates cannot make is said, as plates says it: 20 kg, eight pairs of 25
+// and the pairs of everything else.
+func TestSequenceSaysWhatIsTooHeavy(t *testing.T) {
+	s := read[sequenced](t, "sequence", "-targets", "60kg,100kg", "-pairs", "20kg*1,10kg*1")
+	assert.Equal(t, []bool{false, true}, []bool{s.Steps[0].Short, s.Steps[1].Short})
+	assert.Equal(t, "80 kg", s.Steps[1].Load)
+	text := do(t, "sequence", "-targets", "60kg,1000kg")
+	assert.Contains(t, text, "2. 637 kg: a side ")
+	assert.Equal(t, 1, strings.Count(text, "that is all that the plates make"))
 }
 
 // nineRungs is a climb of twenty minutes from common practice, no source.

@@ -28,6 +28,7 @@ type sequenced struct {
 type stackStep struct {
 	Load    string   `json:"load"`
 	PerSide []string `json:"per_side"`
+	Short   bool     `json:"short,omitempty"` // all the plates together make no more
 }
 
 // usualPairs are what a bar of one's own would do with (common practice, no
@@ -218,11 +219,11 @@ func sequenceCommand(f *flag.FlagSet) run {
 func (a *App) printSequence(seq plates.Sequence, unit mass.Unit) error {
 	s := sequenced{Moves: seq.Moves, Steps: []stackStep{}}
 	for _, step := range seq.Steps {
-		s.Steps = append(s.Steps, stackStep{step.Total.In(unit), side(step.PerSide)})
+		s.Steps = append(s.Steps, stackStep{step.Total.In(unit), side(step.PerSide), step.Short})
 	}
 	return a.print(s, func() {
 		for i, step := range s.Steps {
-			a.say("%d. %s: a side %s\n", i+1, step.Load, onBar(step.PerSide))
+			a.say("%d. %s: a side %s%s\n", i+1, step.Load, onBar(step.PerSide), map[bool]string{true: "; that is all that the plates make"}[step.Short])
 		}
 		a.say("%d plates moved\n", s.Moves)
 	})

@@ -11,7 +11,7 @@ import (
 // Attempt is what the last rung of a climb asks for when it reaches the record.
 type Attempt struct {
 	Load  mass.Mass
-	Over  float64   // per cent of the record that Load is over the ceiling; 0 is within it
+	Over  float64   // per cent of the ceiling that Load is over it; 0 is within it
 	Short bool      // the gym cannot load more than the record at all
 	Lacks mass.Mass // the plate, a pair of which would bring an attempt within the ceiling; 0 when none would
 }
@@ -28,10 +28,10 @@ func (a Attempt) Note(u mass.Unit) string {
 	default:
 		return ""
 	}
-	if a.Lacks > 0 {
-		note += fmt.Sprintf(" A pair of %s would mend it.", a.Lacks.In(u))
+	if a.Lacks == 0 {
+		return note + " No single pair of plates would mend it."
 	}
-	return note
+	return note + fmt.Sprintf(" A pair of %s would mend it.", a.Lacks.In(u))
 }
 
 // attemptAt finds the load of an attempt: over the record, not over the ceiling,
@@ -52,7 +52,7 @@ func attemptAt(percent float64, plan gym.ClimbPlan, record mass.Mass, rig Rig) (
 	}
 	lacks := rig.lacking(record, ceiling)
 	if okAbove {
-		return load{mass: above}, &Attempt{Load: above, Over: percentOf(above-ceiling, record), Lacks: lacks}
+		return load{mass: above}, &Attempt{Load: above, Over: percentOf(above-ceiling, ceiling), Lacks: lacks}
 	}
 	heaviest := rig.round(record, plates.Down)
 	heaviest.short = true

@@ -48,7 +48,7 @@ func (w *walk) except(a *Attempt) *Attempt {
 		w.rungs[e.Rung] = load{mass: e.Load}
 		if a != nil && e.Rung == last {
 			ceiling := share(w.lifter.Base, w.plan.Ceiling)
-			a = &Attempt{Load: e.Load, Over: max(0, percentOf(e.Load-ceiling, w.lifter.Base))}
+			a = &Attempt{Load: e.Load, Over: max(0, percentOf(e.Load-ceiling, ceiling))}
 		}
 	}
 	return a

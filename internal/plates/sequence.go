@@ -24,12 +24,13 @@ type Step struct {
 type Sequence struct {
 	Moves int    `json:"moves"`
 	Steps []Step `json:"steps"`
-	Least bool   `json:"least"` // proved: no other choice of stacks takes fewer moves
+	Least bool   `json:"least"` // proved: no other choice of stacks with the heaviest inside takes fewer moves
 }
 
-// Sequence rounds the targets to loads and chooses a stack for each, heaviest
-// inside, such that the plate moves from the bare bar to the last set are
-// fewest. A disc pushed on or pulled off one side is one move, and an inner disc
+// Sequence rounds the targets to loads and chooses a stack for each such that the
+// plate moves from the bare bar to the last set are fewest. In every stack the
+// heaviest disc is inside, as bars are loaded (common practice, no source): with
+// the discs in any order some series would take fewer moves. A disc pushed on or pulled off one side is one move, and an inner disc
 // comes off only after the outer ones. The errors are those of [Loads.Loadable].
 func (l *Loads) Sequence(targets []mass.Mass, r Rounding) (Sequence, error) {
 	loads := make([]mass.Mass, len(targets))
