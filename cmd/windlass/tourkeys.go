@@ -62,6 +62,18 @@ func (t *tour) rune(r rune) {
 	}
 }
 
+// intoField presses a letter that leads to a field, where the keyboard is in none yet:
+// there it would be written.
+func (t *tour) intoField(key string) {
+	writing := onThread(func() bool {
+		_, ok := t.window.Canvas().Focused().(interface{ SelectedText() string })
+		return ok
+	})
+	if !writing {
+		t.press(key)
+	}
+}
+
 // write types a text into what has the keyboard.
 func (t *tour) write(text string) {
 	onThread(func() bool {

@@ -19,7 +19,7 @@ func setUpClass(t *tour) error {
 		return err
 	}
 	for _, name := range t.guests() {
-		t.press("F")
+		t.intoField("F")
 		t.write(name)
 		t.press("Return")
 	}

@@ -50,6 +50,9 @@ func runWall(o options) error {
 	size, millimetres := o.wallSize()
 	w.window.Resize(size)
 	w.view.SetHeight(millimetres)
+	if o.pace.speed > 0 {
+		w.view.SetSpeed(o.pace.speed)
+	}
 	w.place = newPlacing(w.window, w.view)
 	w.window.Canvas().SetOnTypedKey(w.typed)
 	ctx, stop := context.WithCancel(context.Background())

@@ -3,6 +3,7 @@ package wall
 import (
 	"fmt"
 	"image/color"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -115,7 +116,7 @@ type title struct {
 func (p Panel) titles(titled bool) []title {
 	var all []title
 	if titled {
-		all = append(all, title{text: p.Tracks, strong: true}, title{text: joinedWords(p.Head, p.Round), rest: p.Rest})
+		all = append(all, title{text: p.Tracks, strong: true}, title{text: p.state(), rest: p.Rest})
 	}
 	if p.Loads {
 		all = append(all, title{tiers: true})
@@ -140,11 +141,17 @@ func (p painter) title(a area, t title, f workFit) {
 	}
 }
 
-func joinedWords(head, round string) string {
-	if round == "" {
-		return head
+// state is how far a workout is and what it is, in this order: where the width does
+// not take both, the second is known already.
+func (p Panel) state() string {
+	words := []string{p.Round, p.Head}
+	switch {
+	case p.Rest:
+		words = []string{restWord, p.Round}
+	case p.Round == "":
+		words = words[1:]
 	}
-	return head + ", " + round
+	return strings.Join(words, ", ")
 }
 
 // item draws one movement; the one whose turn it is lies on a ground of its own, the

@@ -74,3 +74,17 @@ func TestTheRoundGoesOnInTheNextRung(t *testing.T) {
 	}
 	assert.True(t, shown, "%v is on page %d of %v", head, v.drawn.turn, v.fit.pages)
 }
+
+// A clock that is shown faster leaves as long to read.
+func TestPagesTurnInTheReadersTime(t *testing.T) {
+	h := newHall(t)
+	h.lifters(36)
+	v, _ := h.show(look.Dark(), full, inch65)
+	v.SetSpeed(60)
+	require.Greater(t, len(v.fit.pages), 1)
+	stands := v.fit.stands[0]
+	v.Tick(h.now.Add(2 * stands)) // of the fast clock: little for a reader
+	assert.Equal(t, 0, v.drawn.turn)
+	v.Tick(h.now.Add(61 * stands))
+	assert.Equal(t, 1, v.drawn.turn)
+}

@@ -32,6 +32,7 @@ type View struct {
 	now    time.Time
 	size   fyne.Size
 	first  time.Time // when the first page of the present round came
+	speed  float64   // of the clock
 
 	measured measured
 	fit      fit
@@ -60,7 +61,7 @@ type drawn struct {
 func New() *View {
 	v := &View{
 		ground: canvas.NewRectangle(color.Black), sheet: newSheet(),
-		clock: kit.NewDigits(1), progress: canvas.NewRectangle(color.Transparent),
+		clock: kit.NewDigits(1), progress: canvas.NewRectangle(color.Transparent), speed: 1,
 	}
 	v.content = container.New(v)
 	v.content.Add(v.ground)
@@ -91,6 +92,10 @@ func (v *View) SetHeight(millimetres float64) {
 	}
 }
 
+// SetSpeed tells how much faster the clock runs than the time in which people read,
+// for demonstrations; it is 1 otherwise.
+func (v *View) SetSpeed(speed float64) { v.speed = speed }
+
 // Notice shows a sentence for the coach in place of the line of small text, from
 // the next tick on; "" takes it away.
 func (v *View) Notice(sentence string) { v.notice = sentence }
@@ -105,7 +110,7 @@ func (v *View) Tick(now time.Time) {
 	if !reflect.DeepEqual(scene, v.drawn.scene) || v.size != v.drawn.size {
 		v.lay(scene)
 	}
-	d := drawn{scene, turnAt(v.stands(scene), now.Sub(v.first)), v.notice, v.size, look.Current()}
+	d := drawn{scene, turnAt(v.stands(scene), v.real(now.Sub(v.first))), v.notice, v.size, look.Current()}
 	if same := reflect.DeepEqual(d, v.drawn); same && face == v.shown {
 		return
 	} else if !same {
@@ -166,7 +171,12 @@ func (v *View) relay(f fit) {
 		head := was.pages[turn][0][0]
 		page = f.pageOf(head.station, head.from)
 	}
-	v.first = v.now.Add(-sum(f.stands[:page]))
+	v.first = v.now.Add(-time.Duration(float64(sum(f.stands[:page])) * v.speed))
+}
+
+// real is a time of the clock as it passes for who reads.
+func (v *View) real(passed time.Duration) time.Duration {
+	return time.Duration(float64(passed) / v.speed)
 }
 
 func (v *View) screen() Screen {
