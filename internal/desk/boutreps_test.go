@@ -1,6 +1,8 @@
 package desk_test
 
 import (
+	"fmt"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -69,9 +71,9 @@ func TestTheSheetAsksWhatAdviseAsks(t *testing.T) {
 	require.Len(t, rows, 2)
 	advice, err := b.Advise(a.ID, rows[0].Movement, rows[0].Reps)
 	require.NoError(t, err)
-	assert.Equal(t, []any{advice.Decision.Load, advice.Hold, advice.Unit}, []any{rows[0].Load, rows[0].Hold, rows[0].Unit})
-	assert.Equal(t, 40, rows[1].Reps)
-	assert.Equal(t, b.HoldAt(rows[1], rows[1].Load), rows[1].Hold, "for what was done, not for what was asked")
+	assert.Equal(t, []any{advice.Decision.Load, advice.Hold, advice.Unit}, []any{rows[0].Load, b.HoldAt(rows[0], rows[0].Load), rows[0].Unit})
+	assert.Equal(t, fmt.Sprintf("%s has a chance of %.0f %% of being held.", rows[0].Load.In(mass.KG), math.Floor(100*advice.Hold)), b.BoutChance(rows[0], rows[0].Load))
+	assert.Equal(t, 40, rows[1].Reps, "what was done, not what was asked")
 }
 
 func TestScoresThatDoNotFit(t *testing.T) {
@@ -95,7 +97,7 @@ func TestLoadsOfBouts(t *testing.T) {
 	row := b.BoutSheet(c)[0]
 	assert.Empty(t, row.Strange)
 	assert.Equal(t, "The gym owns no kettlebell of 13 kg.", b.StrangeLoad(row, 13*mass.Kilogram))
-	assert.Greater(t, b.HoldAt(row, 13*mass.Kilogram), row.Hold)
+	assert.Greater(t, b.HoldAt(row, 13*mass.Kilogram), b.HoldAt(row, row.Load))
 	require.NoError(t, b.LogBout(c.ID, a.ID, "kettlebell-swing", 13*mass.Kilogram, gym.Held))
 	assert.Equal(t, "The gym owns no kettlebell of 13 kg.", b.BoutSheet(c)[0].Strange, "kept, and marked")
 }

@@ -23,7 +23,6 @@ type BoutRow struct {
 	Load     mass.Mass
 	Unit     mass.Unit // in which the load is marked
 	Tier     gym.Tier
-	Hold     float64  // chance that the load is held for what is asked
 	Strange  string   // what is odd about the load, in a sentence; empty for nothing
 	Why      string   // where the load comes from
 	Logged   gym.Bout // zero until it is logged
@@ -105,14 +104,11 @@ func (d *Desk) boutRows(w gym.Workout, row BoutRow, asked amounts, logged map[pa
 		row.Movement, row.What, row.Measure = m.Key, m.Name, m.Measure
 		row.Reps = done.or(asked, m.Key)
 		row.Load, row.Unit, row.Tier, row.Why = advice.Decision.Load, advice.Unit, advice.Decision.Tier, reason(advice)
-		row.Hold, row.Strange = advice.Hold, ""
-		if row.Reps != asked[m.Key] {
-			row.Hold = d.HoldAt(row, row.Load)
-		}
+		row.Strange = ""
 		if row.Logged = logged[pair{row.Athlete, m.Key}]; row.Logged.ID != "" {
 			row.Load = row.Logged.Load
 			row.Tier = tier.TierOf(row.Load, m.Loads[d.standardOf(row.Athlete)])
-			row.Hold, row.Strange = d.HoldAt(row, row.Load), d.StrangeLoad(row, row.Load)
+			row.Strange = d.StrangeLoad(row, row.Load)
 		}
 		rows = append(rows, row)
 		row.First = false
@@ -132,6 +128,12 @@ func (d *Desk) HoldAt(r BoutRow, load mass.Mass) float64 {
 		return 0
 	}
 	return model.Hold(load, r.Reps)
+}
+
+// BoutChance writes the chance that a row's athlete holds a load, rounded down: "15
+// kg has a chance of 81 % of being held".
+func (d *Desk) BoutChance(r BoutRow, load mass.Mass) string {
+	return fmt.Sprintf("%s has a chance of %d %% of being held.", load.In(r.Unit), int(100*d.HoldAt(r, load)+1e-9))
 }
 
 // StrangeLoad says what is odd about a load of a row, in a sentence for the coach,

@@ -32,7 +32,10 @@ func (d *Desk) LogBout(class, athlete gym.ID, movement gym.MovementKey, load mas
 		Reps:    doneBy(piece.Workout, l.Score).or(d.asked(piece.Workout), movement),
 		Outcome: outcome, On: c.On, Workout: WorkoutTitle(piece.Workout), Score: l.Score, Class: class, Made: d.now(),
 	}
-	if err := errors.Join(b.Valid(), conditioning.CheckLoad(m, owned, load)); err != nil {
+	if err := b.Valid(); err != nil {
+		return err
+	}
+	if err := d.CheckBoutLoad(movement, load); err != nil {
 		return err
 	}
 	var changes []gym.Change
@@ -40,6 +43,13 @@ func (d *Desk) LogBout(class, athlete gym.ID, movement gym.MovementKey, load mas
 		changes = d.voidBout(before, "entered again in class")
 	}
 	return d.do(fmt.Sprintf("log %s %s for %s", load.In(b.Unit), outcome, a.Name), append(changes, gym.AddBout{Bout: b})...)
+}
+
+// CheckBoutLoad says why a load of a movement cannot have been, and nothing for one
+// that can.
+func (d *Desk) CheckBoutLoad(movement gym.MovementKey, load mass.Mass) error {
+	m, _ := d.Movement(movement)
+	return conditioning.CheckLoad(m, d.book.Equipment.Implement(m.Implement), load)
 }
 
 func (d *Desk) voidBout(b gym.Bout, reason string) []gym.Change {

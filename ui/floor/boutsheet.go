@@ -2,7 +2,6 @@ package floor
 
 import (
 	"fmt"
-	"strings"
 	"unicode"
 
 	"fyne.io/fyne/v2"
@@ -16,19 +15,14 @@ import (
 )
 
 // boutSheet is a row for everybody and every movement with a load. The suggested
-// load stands there; one key says how it went.
+// load stands there; one key says how it went. Beside it is the chosen row.
 type boutSheet struct {
 	workout  *workout
 	rows     []desk.BoutRow
 	loads    map[boutKey]mass.Mass // typed instead of what is suggested, not logged yet
 	list     *kit.DataList
 	progress *kit.Text
-	name     *kit.Text
-	what     *kit.Text
-	why      *kit.Prose
-	load     *kit.MassField
-	score    *kit.Field
-	says     map[gym.Outcome]*kit.Button
+	bout     *boutPanel
 	all      fyne.CanvasObject
 }
 
@@ -50,23 +44,10 @@ func newBoutSheet(w *workout) *boutSheet {
 	s.list.Empty = "Nobody is checked in for a conditioning part."
 	s.list.OnCursor = func(int) { s.detail() }
 	s.list.OnRune = s.typed
-	side := kit.Full(kit.Wide(348, kit.NewCard("", s.side())))
+	s.bout = newBoutPanel(s)
+	side := kit.Full(kit.Wide(348, kit.NewCard("", s.bout.all)))
 	s.all = kit.Row(look.Gap3, kit.Fill(kit.NewPanel(s.list)), side)
 	return s
-}
-
-func (s *boutSheet) side() fyne.CanvasObject {
-	s.name, s.what = kit.NewHeading("").Shrinks(120), kit.NewBody("").Shrinks(120)
-	s.why = kit.NewProse("", 200).Small().Tone(look.Muted)
-	s.load = kit.NewMassField("Load, where it was another", mass.KG).OnMass(s.take)
-	s.score = kit.NewField("Score").OnEnter(s.keepScore)
-	s.says = map[gym.Outcome]*kit.Button{}
-	say := func(label, key string, o gym.Outcome) *kit.Button {
-		s.says[o] = kit.NewButton(label, func() { s.log(o) }).Key(key)
-		return s.says[o]
-	}
-	buttons := kit.Row(look.Gap2, say("Held", "H", gym.Held), say("Slowed", "S", gym.Slowed), say("Stopped", "X", gym.Stopped))
-	return kit.Column(look.Gap1, s.name, s.what, s.why, s.load, buttons, s.score, kit.Fill())
 }
 
 func (s *boutSheet) refresh() {
@@ -104,7 +85,7 @@ func (s *boutSheet) cell(row, column int) kit.Cell {
 		if r.What == "" {
 			return kit.Cell{}
 		}
-		return kit.Cell{Text: s.loadOf(r).In(r.Unit), Bold: r.Logged.ID != "", Tone: toneIf(r.Logged.ID != "", look.Text, look.Muted)}
+		return s.loadCell(r)
 	case 3:
 		return kit.Cell{Text: string(r.Tier), Tone: look.Muted}
 	case 4:
@@ -114,6 +95,16 @@ func (s *boutSheet) cell(row, column int) kit.Cell {
 		return kit.Cell{Text: r.Score}
 	}
 	return kit.Cell{}
+}
+
+// loadCell marks a load that the gym does not own.
+func (s *boutSheet) loadCell(r desk.BoutRow) kit.Cell {
+	load, logged := s.loadOf(r), r.Logged.ID != ""
+	c := kit.Cell{Text: load.In(r.Unit), Bold: logged, Tone: toneIf(logged, look.Text, look.Muted)}
+	if s.workout.floor.desk().StrangeLoad(r, load) != "" {
+		c.Shape, c.Mark = kit.Warning, look.Warn
+	}
+	return c
 }
 
 func outcomeCell(r desk.BoutRow) kit.Cell {
@@ -146,32 +137,7 @@ func (s *boutSheet) chosen() (desk.BoutRow, bool) {
 
 func (s *boutSheet) detail() {
 	r, ok := s.chosen()
-	if !ok {
-		s.name.SetText("Nobody")
-		s.what.SetText("")
-		s.why.SetText("Check athletes in at the set-up.")
-		return
-	}
-	s.name.SetText(r.Name)
-	s.what.SetText(r.What)
-	s.why.SetText(r.Why)
-	s.load.SetMass(s.loadOf(r), r.Unit)
-	show(s.load, r.What != "")
-	s.sayLogged(r.Logged.Outcome)
-	s.score.SetText(r.Score)
-	s.score.SetFault("")
-	s.score.SetNote("Write it " + desk.ScoreHint(s.workoutOf(r)) + ". Enter keeps it.")
-}
-
-// sayLogged marks what was logged; until then no answer looks chosen.
-func (s *boutSheet) sayLogged(logged gym.Outcome) {
-	for o, b := range s.says {
-		if o == logged {
-			b.Primary()
-		} else {
-			b.Quiet()
-		}
-	}
+	s.bout.set(r, ok)
 }
 
 func (s *boutSheet) workoutOf(r desk.BoutRow) gym.Workout {
@@ -185,18 +151,22 @@ func (s *boutSheet) workoutOf(r desk.BoutRow) gym.Workout {
 	return gym.Workout{}
 }
 
-// take notes another load for the row; a bout that is logged is logged anew.
-func (s *boutSheet) take(load mass.Mass, _ mass.Unit) {
-	r, ok := s.chosen()
-	if !ok || r.What == "" || load == s.loadOf(r) {
-		return
+// take notes another load for a row; a bout that is logged is logged anew. The error
+// says why no such load can have been.
+func (s *boutSheet) take(r desk.BoutRow, load mass.Mass) error {
+	if r.What == "" || load == s.loadOf(r) {
+		return nil
+	}
+	if err := s.workout.floor.desk().CheckBoutLoad(r.Movement, load); err != nil {
+		return err
 	}
 	s.loads[boutKey{r.Athlete, r.Movement}] = load
 	if r.Logged.ID != "" {
 		s.keep(r, r.Logged.Outcome)
 	}
 	s.list.Refresh()
-	s.list.Focus()
+	s.detail()
+	return nil
 }
 
 // log says how the chosen row went and goes on to the next.
@@ -218,31 +188,34 @@ func (s *boutSheet) keep(r desk.BoutRow, o gym.Outcome) bool {
 	return f.did(f.desk().LogBout(f.id, r.Athlete, r.Movement, load, o), fmt.Sprintf("%s: %s, %s %s.", r.Name, r.What, load.In(r.Unit), o))
 }
 
-func (s *boutSheet) keepScore(text string) {
-	r, ok := s.chosen()
-	if !ok {
-		return
-	}
-	f := s.workout.floor
-	if err := f.desk().SetScore(f.id, r.Athlete, text); err != nil {
-		s.score.SetFault(kit.Sentence(err))
-		return
-	}
-	f.host.Say(r.Name+": score "+strings.TrimSpace(text)+".", true)
-	s.nextAthlete()
-}
-
-// nextAthlete goes on to the next score, with the keyboard still in the field.
-func (s *boutSheet) nextAthlete() {
-	for i := s.list.Cursor() + 1; i < len(s.rows); i++ {
+// nextAthlete goes on to the score of the athlete before or after, with the keyboard
+// still in the field, and at the end back to the list.
+func (s *boutSheet) nextAthlete(step int) {
+	for i := s.firstRow() + step; i >= 0 && i < len(s.rows); i += step {
 		if s.rows[i].First {
 			s.list.Select(i)
 			s.detail()
-			s.score.Focus()
+			s.bout.score.Focus()
 			return
 		}
 	}
 	s.list.Focus()
+}
+
+// firstRow is the first row of the chosen athlete.
+func (s *boutSheet) firstRow() int {
+	row := s.list.Cursor()
+	for row > 0 && !s.rows[row].First {
+		row--
+	}
+	return row
+}
+
+// move moves the cursor by rows, with the keyboard on the list.
+func (s *boutSheet) move(step int) {
+	s.list.Focus()
+	s.list.Select(s.list.Cursor() + step)
+	s.detail()
 }
 
 // typed begins another load with its first digit.
@@ -251,9 +224,7 @@ func (s *boutSheet) typed(c rune) bool {
 	if !unicode.IsDigit(c) || !ok || r.What == "" {
 		return false
 	}
-	s.load.SetText(string(c))
-	s.load.Focus()
-	s.load.Keyboard().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEnd})
+	s.bout.typeLoad(c)
 	return true
 }
 
@@ -263,6 +234,6 @@ func (s *boutSheet) keys() []room.Key {
 		{Press: "H", Does: "Log: held", Do: say(gym.Held)},
 		{Press: "S", Does: "Log: slowed", Do: say(gym.Slowed)},
 		{Press: "X", Does: "Log: stopped", Do: say(gym.Stopped)},
-		{Press: "P", Does: "Type the score", Do: s.score.Focus},
+		{Press: "P", Does: "Type the score", Do: s.bout.score.Focus},
 	}
 }
