@@ -36,6 +36,7 @@ func (w *Window) Run(ctx context.Context) {
 
 // tick draws the present second and returns how long the next one is away.
 func (w *Window) tick() time.Duration {
+	w.learn()
 	now := w.desk.Now()
 	if sentence, err := w.desk.MindClock(now); w.Fail(err) && sentence != "" {
 		w.Say(sentence, false)
@@ -43,4 +44,18 @@ func (w *Window) tick() time.Duration {
 	w.rooms[w.front].Tick(now)
 	class, _ := w.desk.LiveClass()
 	return max(leastWait, time.Duration(float64(clock.ToSecond(class, now))/w.speed))
+}
+
+// learn begins beside Fyne's thread what the desk has to learn anew.
+func (w *Window) learn() {
+	lesson := w.desk.NextLesson()
+	if lesson == nil {
+		return
+	}
+	go func() {
+		if err := lesson.Learn(w.life); err != nil {
+			return // only the end of the window ends it early
+		}
+		fyne.Do(func() { w.desk.TakeLesson(lesson) })
+	}()
 }

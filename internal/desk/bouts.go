@@ -97,14 +97,19 @@ func (d *Desk) boutRows(w gym.Workout, row BoutRow, asked amounts, logged map[pa
 			continue
 		}
 		advice, err := d.Advise(row.Athlete, m.Key, asked[m.Key])
-		if err != nil {
+		if err != nil && !learning(err) {
 			continue // it has no load to log
 		}
 		seen[m.Key] = true
 		row.Movement, row.What, row.Measure = m.Key, m.Name, m.Measure
 		row.Reps = done.or(asked, m.Key)
-		row.Load, row.Unit, row.Tier, row.Why = advice.Decision.Load, advice.Unit, advice.Decision.Tier, reason(advice)
+		row.Load, row.Tier, row.Why = advice.Decision.Load, advice.Decision.Tier, reason(advice)
 		row.Strange = ""
+		if learning(err) {
+			row.Why = "The log is still being read; the suggestion comes in a moment."
+		} else {
+			row.Unit = advice.Unit
+		}
 		if row.Logged = logged[pair{row.Athlete, m.Key}]; row.Logged.ID != "" {
 			row.Load = row.Logged.Load
 			row.Tier = tier.TierOf(row.Load, m.Loads[d.standardOf(row.Athlete)])

@@ -13,14 +13,33 @@ import (
 // curve, over the lift's reference. It is what package tier asks for, and not
 // known without a record.
 func (d *Desk) Strength(athlete gym.ID, key gym.LiftKey) (relative float64, known bool) {
-	a, ok := d.Athlete(athlete)
-	lift, listed := d.Lift(key)
+	a, _ := d.Athlete(athlete)
+	lift, _ := d.Lift(key)
+	return strengthOf(a, lift, d.records())
+}
+
+// strengths is [Desk.Strength] of now, for work beside the desk.
+func (d *Desk) strengths() func(gym.ID, gym.LiftKey) (relative float64, known bool) {
+	records := d.records() // built anew when results change, and never changed
+	athletes, lifts := map[gym.ID]gym.Athlete{}, map[gym.LiftKey]gym.Lift{}
+	for _, a := range d.book.Athletes {
+		athletes[a.ID] = a
+	}
+	for _, l := range d.book.Lifts {
+		lifts[l.Key] = l
+	}
+	return func(athlete gym.ID, lift gym.LiftKey) (float64, bool) {
+		return strengthOf(athletes[athlete], lifts[lift], records)
+	}
+}
+
+func strengthOf(a gym.Athlete, lift gym.Lift, records repmax.Records) (relative float64, known bool) {
 	reference := lift.Reference[a.Standard]
-	if !ok || !listed || reference == 0 {
+	if reference == 0 {
 		return 0, false
 	}
 	unrounded := func(limit mass.Mass) (mass.Mass, bool) { return limit, true }
-	e := repmax.NewCard(d.records().Known(a.ID, key), []int{1}, repmax.Handbook(), unrounded).Entry(1)
+	e := repmax.NewCard(records.Known(a.ID, lift.Key), []int{1}, repmax.Handbook(), unrounded).Entry(1)
 	if !e.Known() || e.Load == 0 {
 		return 0, false
 	}

@@ -2,7 +2,6 @@ package desk
 
 import (
 	"cmp"
-	"context"
 	"fmt"
 	"slices"
 	"strings"
@@ -47,9 +46,15 @@ func (d *Desk) advise(athlete gym.ID, movement gym.MovementKey, reps int) (Advic
 	if !ok || !listed {
 		return Advice{}, fmt.Errorf("suggest load: there is no such athlete, or no movement %q", movement)
 	}
+	if m.Loads[a.Standard].Full == 0 {
+		return Advice{}, fmt.Errorf("suggest load of %q: %w", movement, tier.ErrUnloaded)
+	}
 	standing, err := d.standing()
 	if err != nil {
 		return Advice{}, err
+	}
+	if !d.tiers.knows(a) {
+		return Advice{}, ErrLearning
 	}
 	model, err := standing.Model(athlete, movement, d.Today())
 	if err != nil {
@@ -83,25 +88,11 @@ func markedIn(owned []mass.Mass, own mass.Unit) mass.Unit {
 // inQuarters reports whether a mass is a whole number of quarters of a unit.
 func inQuarters(m mass.Mass, u mass.Unit) bool { return m%(u.One()/4) == 0 }
 
-// standing learns from the whole log when first asked, and heeds single bouts
-// after that.
-func (d *Desk) standing() (*tier.Standing, error) {
-	if d.tiers.standing != nil {
-		return d.tiers.standing, nil
-	}
-	s, err := tier.Learn(context.Background(), &d.book, d.Strength)
-	if err != nil {
-		return nil, err
-	}
-	d.tiers.standing = s
-	return s, nil
-}
-
 // tiers is what was worked out about conditioning loads.
 type tiers struct {
-	standing *tier.Standing // nil until somebody asks
-	on       day.Date       // that the advice is for
-	advice   map[adviceKey]keptAdvice
+	lessons
+	on     day.Date // that the advice is for
+	advice map[adviceKey]keptAdvice
 }
 
 type adviceKey struct {
@@ -127,30 +118,20 @@ func (t *tiers) turn(on day.Date) {
 // record is heeded for the strength of people at the next learning, so that a
 // class's results do not each cost one.
 func (t *tiers) heed(changes []gym.Change) {
+	if t.lessons.heed(changes) {
+		t.advice = nil
+		return
+	}
 	for _, change := range changes {
 		switch c := change.(type) {
 		case gym.AddBout:
-			t.observe(c.Bout)
-		case gym.VoidBout:
-			if t.standing != nil {
-				t.standing.Void(c.ID)
-			}
-			t.advice = nil
+			t.forget(c.Bout.Athlete)
 		case gym.AddOverride:
 			t.forget(c.Override.Athlete)
-		case gym.VoidOverride:
+		case gym.VoidBout, gym.VoidOverride:
 			t.advice = nil
-		case gym.PutAthlete, gym.DropAthlete, gym.PutMovement, gym.DropMovement, gym.PutEquipment, gym.PutSettings:
-			t.standing, t.advice = nil, nil
 		}
 	}
-}
-
-func (t *tiers) observe(b gym.Bout) {
-	if t.standing != nil {
-		t.standing.Observe(b)
-	}
-	t.forget(b.Athlete)
 }
 
 func (t *tiers) forget(athlete gym.ID) {

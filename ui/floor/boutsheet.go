@@ -100,6 +100,9 @@ func (s *boutSheet) cell(row, column int) kit.Cell {
 // loadCell marks a load that the gym does not own.
 func (s *boutSheet) loadCell(r desk.BoutRow) kit.Cell {
 	load, logged := s.loadOf(r), r.Logged.ID != ""
+	if load == 0 {
+		return kit.Cell{Text: "…", Tone: look.Muted} // the suggestion is still worked out
+	}
 	c := kit.Cell{Text: load.In(r.Unit), Bold: logged, Tone: toneIf(logged, look.Text, look.Muted)}
 	if s.workout.floor.desk().StrangeLoad(r, load) != "" {
 		c.Shape, c.Mark = kit.Warning, look.Warn
@@ -184,6 +187,10 @@ func (s *boutSheet) log(o gym.Outcome) {
 
 func (s *boutSheet) keep(r desk.BoutRow, o gym.Outcome) bool {
 	f, load := s.workout.floor, s.loadOf(r)
+	if load == 0 {
+		f.host.Say("The load of "+r.Name+" is not worked out yet. Type it, or wait a moment.", false)
+		return false
+	}
 	delete(s.loads, boutKey{r.Athlete, r.Movement})
 	return f.did(f.desk().LogBout(f.id, r.Athlete, r.Movement, load, o), fmt.Sprintf("%s: %s, %s %s.", r.Name, r.What, load.In(r.Unit), o))
 }

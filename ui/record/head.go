@@ -1,6 +1,7 @@
 package record
 
 import (
+	"errors"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -54,7 +55,10 @@ func (h *head) show(a gym.Athlete) {
 // standing is the usual tier, with the suggested one beside it where they differ.
 func (h *head) standing(athlete gym.ID) string {
 	s, err := h.of.host.Desk().TierStanding(athlete)
-	if err != nil {
+	switch {
+	case errors.Is(err, desk.ErrLearning):
+		return "…"
+	case err != nil:
 		return "none yet"
 	}
 	return s.Short()

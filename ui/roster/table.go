@@ -1,6 +1,7 @@
 package roster
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
@@ -220,7 +221,10 @@ func known(k desk.Known, tone look.Meaning) (string, look.Meaning) {
 
 func (t *table) tierCell(r desk.RosterRow) kit.Cell {
 	s, err := t.of.host.Desk().TierStanding(r.Athlete.ID)
-	if err != nil || s.Usual == "" {
+	switch {
+	case errors.Is(err, desk.ErrLearning):
+		return kit.Cell{Text: "…", Tone: look.Muted}
+	case err != nil || s.Usual == "":
 		return kit.Cell{}
 	}
 	c := kit.Cell{Text: string(s.Usual), Shape: record.TierMark(s.Usual)}

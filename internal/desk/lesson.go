@@ -1,0 +1,161 @@
+package desk
+
+import (
+	"context"
+	"errors"
+	"reflect"
+
+	"windlass/internal/gym"
+	"windlass/internal/tier"
+)
+
+// ErrLearning is returned instead of a suggestion while the log that it rests on is
+// still being read beside the desk.
+var ErrLearning = errors.New("the log is still being read; wait a moment")
+
+func learning(err error) bool { return errors.Is(err, ErrLearning) }
+
+// Lesson is the learning of what the whole log says of conditioning loads. It takes
+// seconds for a large gym, so it is done beside the desk.
+type Lesson struct {
+	book     gym.Book
+	strength tier.Strength
+	standing *tier.Standing
+}
+
+// lessons is what was learnt, and what is being learnt.
+type lessons struct {
+	standing *tier.Standing // nil until somebody asks, and after a change that makes it wrong
+	of       gym.Book       // settings and equipment that it was learnt from
+	people   map[gym.ID]gym.Standard
+	behind   bool         // something has changed that it does not know of
+	beside   bool         // somebody learns beside the desk
+	going    *Lesson      // nil for none
+	since    []gym.Change // bouts logged and voided since that began
+}
+
+// NextLesson returns what is to be learnt anew beside the desk, or nil when there is
+// nothing or a lesson is on its way. From the first call on the desk never learns by
+// itself: until a lesson is taken it answers with what it has learnt before, or with
+// [ErrLearning].
+func (d *Desk) NextLesson() *Lesson {
+	l := &d.tiers.lessons
+	l.beside = true
+	if l.going != nil || l.standing != nil && !l.behind {
+		return nil
+	}
+	l.behind, l.since = false, nil
+	l.going = d.newLesson()
+	return l.going
+}
+
+func (d *Desk) newLesson() *Lesson {
+	return &Lesson{book: snapshot(d.book, AboutBouts), strength: d.strengths()}
+}
+
+// Learn works the log through. It touches nothing of the desk.
+func (l *Lesson) Learn(ctx context.Context) (err error) {
+	l.standing, err = tier.Learn(ctx, &l.book, l.strength)
+	return err
+}
+
+// TakeLesson takes up what a lesson has taught, with the bouts since, or forgets it
+// where it has failed.
+func (d *Desk) TakeLesson(l *Lesson) {
+	t := &d.tiers
+	if t.going != l {
+		return
+	}
+	t.going = nil
+	if l.standing == nil {
+		t.behind = true
+		return
+	}
+	t.take(l)
+	for _, c := range t.since {
+		t.follow(c)
+	}
+	t.since, t.advice = nil, nil
+	d.tell(AboutBouts)
+}
+
+func (l *lessons) take(from *Lesson) {
+	l.standing, l.of = from.standing, gym.Book{Settings: from.book.Settings, Equipment: from.book.Equipment}
+	l.people = make(map[gym.ID]gym.Standard, len(from.book.Athletes))
+	for _, a := range from.book.Athletes {
+		l.people[a.ID] = a.Standard
+	}
+}
+
+// standing returns what was learnt. Where nobody learns beside the desk, it learns.
+func (d *Desk) standing() (*tier.Standing, error) {
+	l := &d.tiers.lessons
+	switch {
+	case l.beside && l.standing == nil:
+		return nil, ErrLearning
+	case l.beside, l.standing != nil && !l.behind:
+		return l.standing, nil
+	}
+	lesson := d.newLesson()
+	if err := lesson.Learn(context.Background()); err != nil {
+		return nil, err
+	}
+	l.behind = false
+	l.take(lesson)
+	return l.standing, nil
+}
+
+// knows reports whether an athlete was learnt of.
+func (l *lessons) knows(a gym.Athlete) bool {
+	standard, ok := l.people[a.ID]
+	return ok && standard == a.Standard
+}
+
+// heed keeps what was learnt true, and reports whether it no longer is all true: a
+// long list of bouts, new athletes and what else a suggestion rests on are learnt
+// of in the next lesson.
+func (l *lessons) heed(changes []gym.Change) (fell bool) {
+	if len(changes) >= longFrom {
+		l.behind = true
+		return true
+	}
+	for _, c := range changes {
+		l.follow(c)
+		if l.going != nil {
+			l.since = append(l.since, c)
+		}
+		if l.outdated(c) { // and so would be a lesson that is on its way
+			l.standing, l.going, fell = nil, nil, true
+		}
+		if a, ok := c.(gym.PutAthlete); ok && !l.knows(a.Athlete) {
+			l.behind, fell = true, true
+		}
+	}
+	return fell
+}
+
+// follow takes a single bout into account.
+func (l *lessons) follow(change gym.Change) {
+	if l.standing == nil {
+		return
+	}
+	switch c := change.(type) {
+	case gym.AddBout:
+		l.standing.Observe(c.Bout)
+	case gym.VoidBout:
+		l.standing.Void(c.ID)
+	}
+}
+
+// outdated reports whether a change makes what was learnt wrong.
+func (l *lessons) outdated(change gym.Change) bool {
+	switch c := change.(type) {
+	case gym.PutMovement, gym.DropMovement:
+		return true
+	case gym.PutSettings:
+		return c.Settings.Confidence != l.of.Settings.Confidence
+	case gym.PutEquipment:
+		return !reflect.DeepEqual(c.Equipment.Implements, l.of.Equipment.Implements)
+	}
+	return false
+}
