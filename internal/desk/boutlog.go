@@ -21,17 +21,25 @@ func (d *Desk) BoutLog(athlete gym.ID, movement gym.MovementKey) []LoggedBout {
 	var rows []LoggedBout
 	for _, b := range slices.Backward(latestBouts(d.Bouts(athlete))) {
 		if b.Movement == movement {
-			rows = append(rows, LoggedBout{Bout: b, Work: WorkText(m, b.Reps), Where: d.boutPlace(b)})
+			rows = append(rows, d.loggedBout(b, m))
 		}
 	}
 	return rows
 }
 
-func (d *Desk) boutPlace(b gym.Bout) string {
-	if c, ok := d.Class(b.Class); ok {
-		return "class at " + c.At.String()
+// loggedBout tells of a bout without the name of its workout what its class did.
+func (d *Desk) loggedBout(b gym.Bout, m gym.Movement) LoggedBout {
+	row := LoggedBout{Bout: b, Work: WorkText(m, b.Reps), Where: "outside a class"}
+	c, ok := d.Class(b.Class)
+	if !ok {
+		return row
 	}
-	return "outside a class"
+	row.Where = "class at " + c.At.String()
+	if l, err := lifter(&c, b.Athlete); err == nil && row.Workout == "" {
+		piece, _ := c.Piece(l.Track)
+		row.Workout = WorkoutTitle(piece.Workout)
+	}
+	return row
 }
 
 // String tells all of a bout in a sentence or two.

@@ -67,8 +67,12 @@ func TestATierForAllCapsAndTheStandingFollows(t *testing.T) {
 	require.NoError(t, b.KeepOverride(gym.Override{Athlete: a.ID, Tier: gym.Mid, From: b.Today(), Reason: "tired"}))
 	s, err := b.TierStanding(a.ID)
 	require.NoError(t, err)
-	assert.Equal(t, "mid (suggested full)", s.Short())
+	assert.Equal(t, gym.Mid, s.Usual)
+	assert.Equal(t, "suggested tier: full", s.Beside())
 	require.NoError(t, b.KeepOverride(gym.Override{Athlete: a.ID, Tier: gym.Full, From: b.Today(), Reason: "rested"}))
+	s, err = b.TierStanding(a.ID)
+	require.NoError(t, err)
+	assert.Equal(t, "tier as suggested, 1 load decided", s.Beside(), "the suggestion is over the full tier")
 	after := b.swing(a)
 	assert.LessOrEqual(t, after.Decision.Load, before.Suggestion.Load)
 }

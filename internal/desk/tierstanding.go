@@ -66,18 +66,16 @@ func most(count map[gym.Tier]int) gym.Tier {
 	return usual
 }
 
-// Short names the usual tier, and beside it the one suggested where the coach
-// decided otherwise: "mid (suggested full)".
-func (s TierStanding) Short() string {
+// Beside says what is suggested where the coach decided otherwise: "suggested
+// tier: full"; empty where nothing is decided.
+func (s TierStanding) Beside() string {
 	switch {
-	case s.Usual == "":
-		return "none yet"
 	case s.Usual != s.Suggested:
-		return fmt.Sprintf("%s (suggested %s)", TierWord(s.Usual), TierWord(s.Suggested))
+		return "suggested tier: " + TierWord(s.Suggested)
 	case s.Decided > 0:
-		return TierWord(s.Usual) + " (decided)"
+		return "tier as suggested, " + count(s.Decided, "load") + " decided"
 	}
-	return TierWord(s.Usual)
+	return ""
 }
 
 // String tells how many movements stand at each tier: "2 at full, 5 at mid, 1 at

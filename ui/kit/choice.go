@@ -3,6 +3,7 @@ package kit
 import (
 	"sort"
 	"strings"
+	"time"
 
 	"fyne.io/fyne/v2"
 )
@@ -135,8 +136,31 @@ func (c *Choice) show() {
 	if f == nil || !c.focused {
 		return
 	}
+	if !drawn(c.sheet) {
+		c.showLater()
+		return
+	}
 	at := f.floats().under(c.sheet, c.drop.MinSize().Height)
 	f.floats().show(c.drop, at, fyne.NewSize(max(c.Size().Width, dropWidth), c.drop.MinSize().Height))
+}
+
+// untilDrawn is longer than it takes a window to draw what was just opened.
+const untilDrawn = 60 * time.Millisecond
+
+// drawn reports whether the driver knows where an object stands, which it does
+// once it drew it.
+func drawn(o fyne.CanvasObject) bool { return fyne.CurrentApp().Driver().CanvasForObject(o) != nil }
+
+// showLater opens the list of a field that has the keyboard before it was drawn,
+// as the first field of a question has.
+func (c *Choice) showLater() {
+	time.AfterFunc(untilDrawn, func() {
+		fyne.Do(func() {
+			if c.focused && !c.isOpen() {
+				c.openAll()
+			}
+		})
+	})
 }
 
 func (c *Choice) close() {

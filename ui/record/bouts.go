@@ -46,10 +46,10 @@ func newBouts(r *Record) *bouts {
 	b.why, b.today, b.decided = kit.NewProse("", 200), kit.NewProse("", 200), kit.NewProse("", 200).Tone(look.Accent)
 	b.list = kit.NewDataList([]kit.ListColumn{
 		{Title: "Movement", Width: 132, Grow: 1},
-		{Title: "Last", Width: 92},
-		{Title: "Suggested", Width: 96},
-		{Title: "Decided", Width: 100},
-		{Title: "Chance", Width: 64, End: true},
+		{Title: "Last", Width: 88},
+		{Title: "Suggested", Width: 92},
+		{Title: "Decided", Width: 92},
+		{Title: "Chance", Width: 62, End: true},
 	}, kit.Rows{Len: func() int { return len(b.rows) }, Cell: b.cell})
 	b.list.Empty = "The catalogue has no movement with loads. Add some in the Gym room."
 	b.list.OnRune = r.typed

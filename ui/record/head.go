@@ -41,32 +41,31 @@ func (h *head) show(a gym.Athlete) {
 	d := h.of.host.Desk()
 	row := d.RosterRow(a.ID)
 	h.name.SetText(a.Name)
-	h.about.SetText(about(row))
+	standing, err := d.TierStanding(a.ID)
+	if err != nil { // the conditioning tells why no load can be suggested
+		standing = desk.TierStanding{}
+	}
+	h.about.SetText(about(row, standing))
 	shape, tone := StatusMark(a.Status)
 	h.status.Set(string(a.Status), shape, tone)
 	n := len(d.Restrictions(a.ID, d.Today()))
 	h.warning.Hidden = n == 0
 	h.warning.Set(plural(n, "restriction"), kit.Warning, look.Warn)
 	h.track.SetLabel("Track: " + orNone(row.Track.Name))
-	h.tier.SetLabel("Tier: " + h.standing(a.ID))
+	tier := usual(standing)
+	if errors.Is(err, desk.ErrLearning) {
+		tier = "…"
+	}
+	h.tier.SetLabel("Tier: " + tier)
 	h.content.Refresh()
 }
 
-// standing is the usual tier, with the suggested one beside it where they differ.
-func (h *head) standing(athlete gym.ID) string {
-	s, err := h.of.host.Desk().TierStanding(athlete)
-	switch {
-	case errors.Is(err, desk.ErrLearning):
-		return "…"
-	case err != nil:
-		return "none yet"
-	}
-	return s.Short()
-}
-
 // about is the line under the name: what is not told elsewhere.
-func about(row desk.RosterRow) string {
+func about(row desk.RosterRow, s desk.TierStanding) string {
 	var parts []string
+	if beside := s.Beside(); beside != "" {
+		parts = append(parts, beside)
+	}
 	if days := row.Days.String(); days != "" {
 		parts = append(parts, days)
 	}
@@ -80,6 +79,14 @@ func about(row desk.RosterRow) string {
 		return "Has not come to a class yet"
 	}
 	return strings.Join(parts, "  ·  ")
+}
+
+// usual names the usual tier.
+func usual(s desk.TierStanding) string {
+	if s.Usual == "" {
+		return "none yet"
+	}
+	return desk.TierWord(s.Usual)
 }
 
 func orNone(name string) string {
