@@ -112,6 +112,7 @@ func (f *Floor) leave() {
 	f.chooser.refresh()
 	f.all.Objects = []fyne.CanvasObject{f.chooser.content()}
 	f.all.Refresh()
+	f.chooser.list.Focus()
 }
 
 // greet says, once, that a class went on while the program was away.
