@@ -17,6 +17,9 @@ var roundAmounts = map[gym.Measure][]int{
 // repLists are lists for two or three movements in turn (common practice).
 var repLists = [][]int{{21, 15, 9}, {15, 12, 9}, {20, 15, 10, 5}, {10, 8, 6, 4, 2}, {2, 4, 6, 8, 10}, {5, 10, 15, 10, 5}}
 
+// RoundAmount returns the number nearest to n that coaches write of a movement.
+func RoundAmount(m gym.Movement, n int) int { return amountFor(m, float64(n)*m.Seconds) }
+
 // amountFor returns the round number of a movement whose work takes about so many
 // fresh seconds.
 func amountFor(m gym.Movement, seconds float64) int {
@@ -30,22 +33,37 @@ func amountFor(m gym.Movement, seconds float64) int {
 	return best
 }
 
+// amountWithin returns the largest round number of a movement whose work takes at
+// most so many fresh seconds, and 0 for none.
+func amountWithin(m gym.Movement, seconds float64) int {
+	most := 0
+	for _, n := range roundAmounts[m.Measure] {
+		if float64(n)*m.Seconds <= seconds {
+			most = n
+		}
+	}
+	return most
+}
+
 // build gives chosen movements their amounts, and the format its times, drawn so
-// that the window is met more often than not.
+// that the window is met more often than not. The amount of a slot of EMOM or of
+// intervals is one that a slow athlete has done before its time is over; 0 is that
+// none is.
 func (c *composer) build(f gym.Format, movements []gym.Movement) gym.Workout {
 	w := gym.Workout{Format: f}
 	want := c.length()
 	each := 20 + 5*float64(c.random.IntN(5)) // fresh seconds of an item in a pass
+	amount := amountFor
 	switch f {
 	case gym.AMRAP:
 		w.Seconds = wholeMinutes(want)
 	case gym.EMOM:
 		w.Seconds = wholeMinutes(want)
-		each = 30 + 5*float64(c.random.IntN(3))
+		each, amount = min(30+5*float64(c.random.IntN(3)), c.slot(60)), amountWithin
 	case gym.Intervals:
 		w.Work, w.Rest = c.workAndRest()
 		w.Rounds = max(2, (want+w.Rest)/(w.Work+w.Rest))
-		each = float64(w.Work)
+		each, amount = c.slot(w.Work), amountWithin
 	case gym.PlainSets:
 		w.Rounds, w.Rest = 3+c.random.IntN(3), 60
 	case gym.Chipper:
@@ -62,7 +80,7 @@ func (c *composer) build(f gym.Format, movements []gym.Movement) gym.Workout {
 	for _, m := range movements {
 		item := gym.Item{Movement: m.Key}
 		if len(w.Reps) == 0 {
-			item.Amount = amountFor(m, each)
+			item.Amount = amount(m, each)
 		}
 		w.Items = append(w.Items, item)
 	}
@@ -78,6 +96,11 @@ func (c *composer) length() int {
 func (c *composer) work(seconds int) float64 {
 	p := c.brief.Pace
 	return float64(seconds) / (p.Factor * (1 + p.Fatigue/2))
+}
+
+// slot returns about how many fresh seconds a slow athlete has done in a slot.
+func (c *composer) slot(seconds int) float64 {
+	return c.work(seconds) / math.Exp(c.brief.Pace.Spread)
 }
 
 // capFor puts a cap where a slow athlete still gets most of it done.

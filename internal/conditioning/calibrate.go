@@ -24,8 +24,9 @@ const (
 // Calibrate sets a pace by a gym's own scores. The factor of a score is what it
 // took over what the pace would have it take; its log is normal, so a gym's factor
 // is the mean of the logs, drawn towards the pace's own by as much as few scores
-// deserve. Scores that tell no time (EMOM, sets, a cap that came first) are left
-// out. The error names the first score that does not fit its workout.
+// deserve. Where the cap came first, the reps that were done by then tell the time,
+// if all of the workout is counted in reps: leaving those scores out would leave
+// the slowest out. Scores that tell no time (EMOM, sets) are left out. The error names the first score that does not fit its workout.
 func Calibrate(p Pace, scores []Logged, find Find) (Pace, error) {
 	var logs []float64
 	for i, l := range scores {
@@ -66,8 +67,14 @@ func ratio(p Pace, l Logged, find Find) (r float64, told bool, err error) {
 	switch {
 	case l.Score.Kind == ByTime && !l.Score.Capped:
 		return timed(p, l, find)
-	case l.Score.Kind == ByRounds:
-		return rounds(p, l, find)
+	case l.Score.Kind == ByTime && l.Workout.Cap > 0 && inReps(l.Workout, find):
+		return counted(p, l, l.Score.Reps, l.Workout.Cap, find)
+	case l.Score.Kind == ByRounds && l.Score.Rounds <= mostAmount:
+		reps := l.Score.Reps
+		for _, item := range l.Workout.Items {
+			reps += l.Score.Rounds * item.Amount
+		}
+		return counted(p, l, reps, l.Workout.Seconds, find)
 	}
 	return 0, false, nil
 }
@@ -81,26 +88,43 @@ func timed(p Pace, l Logged, find Find) (float64, bool, error) {
 	return float64(l.Score.Seconds-rest) / float64(d.Usual.Seconds-rest), told, err
 }
 
-// rounds turns an AMRAP into the work for time that was done in it.
-func rounds(p Pace, l Logged, find Find) (float64, bool, error) {
+// counted compares the seconds in which so many reps were done with those that the
+// pace would have them take.
+func counted(p Pace, l Logged, reps, seconds int, find Find) (float64, bool, error) {
 	plan, err := planOf(l.Workout, find)
-	if err != nil || l.Score.Rounds+l.Score.Reps == 0 || l.Score.Rounds > mostAmount {
+	if err != nil || reps == 0 {
 		return 0, false, err
 	}
-	t, left := tempo{pace: p, own: 1}, l.Score.Reps
-	for i := range l.Score.Rounds * len(plan.steps) {
-		t.do(plan.steps[i%len(plan.steps)], i > 0)
-	}
-	for _, s := range plan.steps {
-		if left <= 0 || s.reps == 0 {
-			break
+	t, rest := tempo{pace: p, own: 1}, 0.0
+	for i := 0; reps > 0; i++ {
+		if i == len(plan.steps) && l.Workout.Format != gym.AMRAP {
+			return 0, false, nil // more than there is to do
 		}
-		done := min(left, s.reps)
-		s.fresh *= float64(done) / float64(s.reps)
-		t.do(s, l.Score.Rounds > 0 || left < l.Score.Reps)
-		left -= done
+		s := plan.steps[i%len(plan.steps)]
+		if s.reps > reps { // the last of them
+			s.fresh *= float64(reps) / float64(s.reps)
+			s.rest = 0
+		}
+		t.do(s, i > 0)
+		rest += s.rest
+		reps -= s.reps
 	}
-	return float64(l.Workout.Seconds) / t.seconds, t.seconds > 0, nil
+	worked := t.seconds - rest
+	return (float64(seconds) - rest) / worked, worked > 0 && float64(seconds) > rest, nil
+}
+
+// inReps reports whether every movement is counted in reps, so that the reps at a
+// cap say how far somebody came.
+func inReps(w gym.Workout, find Find) bool {
+	for _, item := range w.Items {
+		if find == nil {
+			return false
+		}
+		if m, ok := find(string(item.Movement)); !ok || m.Measure != gym.ByReps {
+			return false
+		}
+	}
+	return true
 }
 
 func square(x float64) float64 { return x * x }

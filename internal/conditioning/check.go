@@ -3,6 +3,7 @@ package conditioning
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"windlass/internal/gym"
 )
@@ -29,6 +30,15 @@ const (
 	mostRounds = 100
 	mostItems  = 40
 	mostAmount = 10_000
+
+	// longestWork is the most seconds of one interval. Endurance training works in
+	// intervals of up to twenty minutes (common practice, no source); more is a
+	// number of seconds written as minutes.
+	longestWork = 20 * 60
+
+	// shortestWay is the fewest metres that the longest pass of a rep list may have
+	// (common practice, no source): 21-15-9 counts reps, 500-400-300 metres.
+	shortestWay = 50
 )
 
 // Find looks a movement up by its key or name.
@@ -118,6 +128,10 @@ func checkFields(w gym.Workout, r rule) error {
 	switch {
 	case r.minutes && w.Seconds%60 != 0:
 		return wrong(w, ErrLength, "%s is not in whole minutes", clock(w.Seconds))
+	case w.Format == gym.Intervals && w.Work > longestWork:
+		return wrong(w, ErrWork, "work of %s is no interval; for %d seconds write %s", clock(w.Work), w.Work/60, clock(w.Work/60))
+	case w.Format == gym.Intervals && w.Rounds*(w.Work+w.Rest) > longest:
+		return wrong(w, ErrWork, "%d × %s take %s, over %s; check the work and the rest", w.Rounds, clock(w.Work+w.Rest), clock(w.Rounds*(w.Work+w.Rest)), clock(longest))
 	case len(w.Items) < r.least:
 		return wrong(w, ErrEmpty, "one movement makes none; add a second")
 	case len(w.Reps) > 0 && r.reps == never:
@@ -151,43 +165,58 @@ func checkReps(w gym.Workout) error {
 
 func checkItems(w gym.Workout, r rule, find Find) error {
 	for i, item := range w.Items {
-		if err := checkAmount(w, r, i, item); err != nil {
-			return err
-		}
+		name := string(item.Movement)
 		if item.Movement != "" && find != nil {
-			if _, ok := find(string(item.Movement)); !ok {
-				return wrong(w, ErrMovement, "movement %d, %q, is not in the catalogue; choose another or add it", i+1, item.Movement)
+			m, ok := find(name)
+			if !ok {
+				return wrong(w, ErrMovement, "movement %d, %q, is not in the catalogue; choose another or add it", i+1, name)
+			}
+			name = m.Name
+			if err := checkList(w, m); err != nil {
+				return err
 			}
 		}
-		if err := checkLoads(w, i, item); err != nil {
+		if err := checkAmount(w, r, i, item, name); err != nil {
+			return err
+		}
+		if err := checkLoads(w, i, item, name); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func checkAmount(w gym.Workout, r rule, i int, item gym.Item) error {
+// checkList holds a movement against a rep list, which counts reps, calories or
+// seconds; so few metres are no way to go.
+func checkList(w gym.Workout, m gym.Movement) error {
+	if m.Measure != gym.ByDistance || len(w.Reps) == 0 || slices.Max(w.Reps) >= shortestWay {
+		return nil
+	}
+	return wrong(w, ErrReps, "the rep list would have %s of %d m; write rounds with a distance, or choose a movement counted in reps or calories", m.Name, w.Reps[0])
+}
+
+func checkAmount(w gym.Workout, r rule, i int, item gym.Item, name string) error {
 	listed := len(w.Reps) > 0
 	switch {
 	case item.Movement == "" && !(r.pause && item.Amount == 0 && len(item.Loads) == 0):
 		return wrong(w, ErrMovement, "movement %d has no name; choose one", i+1)
 	case item.Amount < 0 || item.Amount > mostAmount:
-		return wrong(w, ErrAmount, "movement %d, %q: %d is not 1 to %d", i+1, item.Movement, item.Amount, mostAmount)
+		return wrong(w, ErrAmount, "movement %d, %q: %d is not 1 to %d", i+1, name, item.Amount, mostAmount)
 	case listed && item.Amount != 0:
-		return wrong(w, ErrAmount, "movement %d, %q: the rep list already says how many; take %d away", i+1, item.Movement, item.Amount)
+		return wrong(w, ErrAmount, "movement %d, %q: the rep list already says how many; take %d away", i+1, name, item.Amount)
 	case !listed && item.Amount == 0 && !r.open:
-		return wrong(w, ErrAmount, "movement %d, %q: it says not how many; write a number", i+1, item.Movement)
+		return wrong(w, ErrAmount, "movement %d, %q: it says not how many; write a number", i+1, name)
 	}
 	return nil
 }
 
-func checkLoads(w gym.Workout, i int, item gym.Item) error {
+func checkLoads(w gym.Workout, i int, item gym.Item, name string) error {
 	for standard, t := range item.Loads {
 		switch {
 		case standard != gym.StandardM && standard != gym.StandardW:
-			return wrong(w, ErrLoads, "movement %d, %q: the load standard %q is not M or W", i+1, item.Movement, standard)
+			return wrong(w, ErrLoads, "movement %d, %q: the load standard %q is not M or W", i+1, name, standard)
 		case !(t.Full >= t.Mid && t.Mid >= t.Light && t.Light > 0):
-			return wrong(w, ErrLoads, "movement %d, %q: full, mid and light must fall and be over nothing", i+1, item.Movement)
+			return wrong(w, ErrLoads, "movement %d, %q: full, mid and light must fall and be over nothing", i+1, name)
 		}
 	}
 	return nil

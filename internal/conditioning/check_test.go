@@ -49,7 +49,7 @@ func TestCheckNamesTheFault(t *testing.T) {
 		{"amrap", func(w *gym.Workout) { w.Reps = []int{3, 2} }, ErrExtra, "rep list"},
 		{"amrap", func(w *gym.Workout) { w.Cap = 60 }, ErrExtra, "cap"},
 		{"amrap", func(w *gym.Workout) { w.Items[0].Amount = 0 }, ErrAmount, "how many"},
-		{"amrap", func(w *gym.Workout) { w.Items[0].Amount = -5 }, ErrAmount, "-5"},
+		{"amrap", func(w *gym.Workout) { w.Items[0].Amount = -5 }, ErrAmount, `"Kettlebell swing": -5`},
 		{"amrap", func(w *gym.Workout) { w.Items[0].Amount = 20000 }, ErrAmount, "20000"},
 		{"amrap", func(w *gym.Workout) { w.Items[1].Movement = "" }, ErrMovement, "movement 2"},
 		{"amrap", func(w *gym.Workout) { w.Items[1].Movement = "levitation" }, ErrMovement, `"levitation"`},

@@ -17,8 +17,8 @@ type Brief struct {
 	Main      gym.Lift                // the day's main lift; the zero value is none
 	Reps      int                     // the day's rep count
 	Next      gym.Lift                // the next day's main lift, to be spared; the zero value is none
-	Since     map[gym.MovementKey]int // days since a movement was last done
-	Apart     int                     // a movement done fewer days ago is left out
+	Near      map[gym.MovementKey]int // days to the nearest other time of a movement, before or after
+	Apart     int                     // a movement that comes at fewer days from this one is left out
 	Crowd     Crowd                   // the class, and what the gym has for it
 	Shortest  int                     // seconds of the window the workout has to fit, for a usual athlete
 	Longest   int
@@ -84,6 +84,7 @@ type composer struct {
 	formats []gym.Format
 	support []gym.Movement // of the main lift's region
 	other   []gym.Movement
+	lost    map[reason]int // why movements that would support it are left out
 	scarce  []gym.Movement // left out for want of implements
 	lacking bool           // something came up that was too much for the implements
 	byKey   map[gym.MovementKey]gym.Movement
@@ -101,11 +102,8 @@ func newComposer(b Brief, seed uint64, heats int) (*composer, error) {
 		return nil, refuse("the table of formats is empty")
 	}
 	left := c.sort(b.Movements)
-	switch {
-	case len(c.support)+len(c.other) < 2:
+	if len(c.support)+len(c.other) < 2 {
 		return nil, refuse("of %d movements %s", len(b.Movements), told(left))
-	case b.Main.Key != "" && len(c.support) == 0 && !b.clash():
-		return nil, refuse("no movement supports the %s of %s: %s", bodyOf(b.Main.Region), b.Main.Name, told(left))
 	}
 	return c, nil
 }
@@ -113,15 +111,19 @@ func newComposer(b Brief, seed uint64, heats int) (*composer, error) {
 // sort parts the movements that fit from the others, which it counts by reason.
 func (c *composer) sort(movements []gym.Movement) map[reason]int {
 	left := map[reason]int{}
+	c.lost = map[reason]int{}
 	for _, m := range movements {
 		c.byKey[m.Key] = m
 		why := c.unfit(m)
 		switch {
-		case why == missing:
-			c.scarce = append(c.scarce, m)
-			left[why]++
 		case why != fits:
 			left[why]++
+			if why == missing {
+				c.scarce = append(c.scarce, m)
+			}
+			if c.supports(m) {
+				c.lost[why]++
+			}
 		case c.supports(m):
 			c.support = append(c.support, m)
 		default:
@@ -144,6 +146,9 @@ func (c *composer) draw() (Proposal, bool) {
 		return Proposal{}, false
 	}
 	w := c.build(format, movements)
+	if len(w.Reps) == 0 && slices.ContainsFunc(w.Items, func(i gym.Item) bool { return i.Amount == 0 }) {
+		return Proposal{}, false
+	}
 	d, err := Estimate(w, c.find, c.brief.Pace)
 	if err != nil || d.Usual.Seconds < c.brief.Shortest || d.Usual.Seconds > c.brief.Longest {
 		return Proposal{}, false

@@ -206,6 +206,34 @@ func TestCalibrate(t *testing.T) {
 	assert.Equal(t, 800, p.Scores)
 }
 
+// A gym so slow that half of it meets the cap is told as slow as it is: the reps
+// at the cap are those that the same athlete does in an AMRAP of that length.
+func TestCalibrateHeedsScoresAtTheCap(t *testing.T) {
+	_, find := catalogue(t)
+	r := rand.New(rand.NewPCG(5, 2))
+	w, capped := wholes["chipper"], 0
+	w.Cap = 480
+	plan, err := planOf(gym.Workout{Format: gym.AMRAP, Seconds: w.Cap, Items: w.Items}, find)
+	require.NoError(t, err)
+	var scores []Logged
+	for range 400 {
+		own := 1.3 * math.Exp(0.2*r.NormFloat64())
+		d, err := Estimate(w, find, Pace{Factor: own, Fatigue: 0.8, Fade: 4, ChangeOver: 4})
+		require.NoError(t, err)
+		score := Score{Kind: ByTime, Seconds: d.Usual.Seconds}
+		if d.Usual.Capped {
+			score = Score{Kind: ByTime, Capped: true, Reps: plan.at(DefaultPace(), own).Reps}
+			capped++
+		}
+		scores = append(scores, Logged{w, score})
+	}
+	require.Greater(t, capped, 100)
+	p, err := Calibrate(DefaultPace(), scores, find)
+	require.NoError(t, err)
+	assert.InEpsilon(t, 1.3, p.Factor, 0.03)
+	assert.Equal(t, 400, p.Scores)
+}
+
 func TestCalibrateHeedsFewScoresLess(t *testing.T) {
 	_, find := catalogue(t)
 	slow := Logged{wholes["rep list"], Score{Kind: ByTime, Seconds: 3000}}

@@ -12,7 +12,7 @@ type reason string
 
 const (
 	fits    reason = ""
-	recent  reason = "was done too lately"
+	recent  reason = "comes too soon before or after"
 	tires   reason = "would tire the next day's lift"
 	missing reason = "lacks implements for the class"
 	unclear reason = "cannot be timed"
@@ -34,7 +34,7 @@ func told(left map[reason]int) string {
 // unfit returns why a movement is left out of the choice.
 func (c *composer) unfit(m gym.Movement) reason {
 	b := c.brief
-	days, done := b.Since[m.Key]
+	days, done := b.Near[m.Key]
 	switch {
 	case m.Hidden || m.Seconds <= 0:
 		return unclear
@@ -49,9 +49,11 @@ func (c *composer) unfit(m gym.Movement) reason {
 }
 
 // loads reports whether a movement tires a lift: it loads the same region, moves
-// the same way, or loads the whole body before a lower-body lift.
+// the same way, or loads the whole body. Machines tire the whole body for no lift,
+// and carries none of the upper body's (common practice, no source).
 func loads(m gym.Movement, l gym.Lift) bool {
-	whole := m.Region == gym.WholeBody && l.Region == gym.Lower && m.Pattern != gym.Engine
+	whole := m.Region == gym.WholeBody && m.Pattern != gym.Engine &&
+		(l.Region == gym.Lower || l.Region == gym.Upper && m.Pattern != gym.Carry)
 	return m.Region == l.Region || m.Pattern == l.Pattern || whole
 }
 
@@ -88,12 +90,7 @@ func mostGroups(f gym.Format) int {
 	return ways[len(ways)-1].groups()
 }
 
-// clash reports whether the next day's lift asks to be spared what the day's own
-// asks to be supported; sparing comes first.
-func (b Brief) clash() bool {
-	return b.Next.Key != "" && b.Next.Region == b.Main.Region
-}
-
+// supports reports whether a movement trains what the day's main lift does.
 func (c *composer) supports(m gym.Movement) bool {
 	return c.brief.Main.Key != "" && m.Region == c.brief.Main.Region && m.Pattern != gym.Engine
 }

@@ -106,13 +106,16 @@ func drawWorkout(t *rapid.T, movements []gym.Movement) gym.Workout {
 	case gym.Chipper:
 		w.Cap = n(0, longest, "cap")
 	case gym.Intervals:
-		w.Rounds, w.Work, w.Rest = n(1, 100, "rounds"), n(1, 600, "work"), n(0, 600, "rest")
+		w.Rounds = n(1, 100, "rounds")
+		w.Work = n(1, min(600, longest/w.Rounds), "work")
+		w.Rest = n(0, min(600, longest/w.Rounds-w.Work), "rest")
 	case gym.PlainSets:
 		w.Rounds, w.Rest = n(1, 100, "rounds"), n(0, 600, "rest")
 	case gym.ForTime:
 		w.Cap, w.Rest = n(0, longest, "cap"), n(0, 600, "rest")
 		if w.Rounds = n(0, 3, "rounds"); w.Rounds == 0 {
 			w.Reps = rapid.SliceOfN(rapid.IntRange(1, 999), 2, 10).Draw(t, "reps")
+			w.Reps[0] = max(w.Reps[0], shortestWay) // the movement may be counted in metres
 		}
 	}
 	for range n(2, 6, "items") {

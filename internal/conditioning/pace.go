@@ -75,3 +75,23 @@ func RestAdvice(w gym.Workout) string {
 	return fmt.Sprintf("For all-out work of %s the handbook rests %s to %s; %s %s.",
 		clock(w.Work), clock(g.low*w.Work), clock(g.high*w.Work), clock(w.Rest), effect)
 }
+
+// SlotAdvice returns a sentence about the first movement of an EMOM or of intervals
+// that takes a usual athlete longer than its slot, and nothing where all fit.
+func SlotAdvice(w gym.Workout, find Find, p Pace) string {
+	slot, where := 60, "the minute"
+	switch w.Format {
+	case gym.EMOM:
+	case gym.Intervals:
+		slot, where = w.Work, "the work"
+	default:
+		return ""
+	}
+	for _, item := range w.Items {
+		m, ok := find(string(item.Movement))
+		if took := float64(item.Amount) * m.Seconds * p.Factor; ok && took > float64(slot) {
+			return fmt.Sprintf("%s takes a usual athlete %s when fresh, longer than %s has.", m.Name, clock(int(math.Round(took))), where)
+		}
+	}
+	return ""
+}

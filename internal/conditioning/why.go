@@ -16,14 +16,17 @@ func (c *composer) why(p Proposal, movements []gym.Movement) []string {
 		if i := slices.IndexFunc(movements, c.supports); i >= 0 {
 			why = append(why, fmt.Sprintf("%s supports %s (%s).", movements[i].Name, b.Main.Name, bodyOf(b.Main.Region)))
 		} else {
-			why = append(why, fmt.Sprintf("Nothing supports %s, because %s comes next.", b.Main.Name, b.Next.Name))
+			why = append(why, fmt.Sprintf("Nothing in it supports %s: %s.", b.Main.Name, told(c.lost)))
 		}
 	}
 	if b.Next.Key != "" {
 		why = append(why, fmt.Sprintf("Nothing in it loads the %s or moves as %s does, which comes next.", bodyOf(b.Next.Region), b.Next.Name))
 	}
 	if b.Apart > 1 {
-		why = append(why, fmt.Sprintf("No movement in it was done in the %d days before.", b.Apart-1))
+		why = append(why, fmt.Sprintf("No movement in it comes again within %d days, before or after.", b.Apart-1))
+	}
+	if note := TurnsNote(p.Workout); note != "" {
+		why = append(why, note)
 	}
 	if b.Crowd.Size > 0 {
 		why = append(why, b.Crowd.Words(p.Sharing, p.Duration.Usual.Seconds))
@@ -58,6 +61,21 @@ func bodyOf(r gym.Region) string {
 		return string(r)
 	}
 	return string(r) + " body"
+}
+
+// TurnsNote says of a format whose movements take turns that they do; it is empty
+// for any other, and for a single movement.
+func TurnsNote(w gym.Workout) string {
+	if len(w.Items) < 2 {
+		return ""
+	}
+	switch w.Format {
+	case gym.EMOM:
+		return "One movement a minute, in turn."
+	case gym.Intervals:
+		return "One movement a round, in turn."
+	}
+	return ""
 }
 
 // NameOf writes a format as coaches do where it stands alone: "For time", "AMRAP".

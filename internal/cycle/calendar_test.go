@@ -299,7 +299,7 @@ func TestMoveEffect(t *testing.T) {
 	assert.Contains(t, lacks["log-press"], 1)
 	assert.Contains(t, lacks["axle-deadlift"], 1)
 	assert.Contains(t, lacks["stone-over-bar"], 3, "second lifts count too")
-	assert.Contains(t, e.Why, "From Monday 16 March 2026: 3 days a week instead of 3.")
+	assert.Contains(t, e.Why, "From Monday 16 March 2026: 3 days a week, as before.")
 	assert.Contains(t, e.Why, "rep maxes to find or estimate.")
 
 	none := k.MoveEffect(a, "strongman", aMonday.Add(300))

@@ -35,8 +35,16 @@ func (k Calendar) MoveEffect(a gym.Athlete, track gym.ID, from day.Date) Effect 
 		return e
 	}
 	e.Lacks = k.lacks(a.ID, c, track, from)
-	e.Why = fmt.Sprintf("From %s: %s a week instead of %d. %s", from.Long(), count(len(e.After.Days), "day"), len(e.Before.Days), lacking(e.Lacks))
+	e.Why = fmt.Sprintf("From %s: %s. %s", from.Long(), daysChange(len(e.Before.Days), len(e.After.Days)), lacking(e.Lacks))
 	return e
+}
+
+// daysChange says how many days a week somebody trains, before and after.
+func daysChange(before, after int) string {
+	if before == after {
+		return count(after, "day") + " a week, as before"
+	}
+	return fmt.Sprintf("%s a week instead of %d", count(after, "day"), before)
 }
 
 func lacking(lacks []Lack) string {

@@ -44,7 +44,7 @@ func (d *Desk) Compose(c gym.Cycle, at cycle.At, wish Wish, seed uint64) (condit
 	}
 	plan, next := cycle.Copy(c, at), d.planned(c, at.Track, on.Add(1))
 	b := conditioning.Brief{
-		Reps: plan.Main.Reps, Since: d.since(c, at, wish.Apart), Apart: wish.Apart, Crowd: d.crowd(at.Track, on, wish.Class),
+		Reps: plan.Main.Reps, Near: d.near(c, at, wish.Apart), Apart: wish.Apart, Crowd: d.crowd(at.Track, on, wish.Class),
 		Shortest: wish.Shortest, Longest: wish.Longest, Movements: d.book.Movements, Table: by.Formats, Pace: d.Pace(),
 	}
 	b.Main, _ = d.Lift(plan.Main.Lift)
@@ -58,14 +58,16 @@ func (d *Desk) planned(c gym.Cycle, track gym.ID, on day.Date) gym.DayPlan {
 	return p.Day(c.WeekOf(on), on.Weekday())
 }
 
-// since tells how many days before a day each movement was last planned, as far
-// back as so many days.
-func (d *Desk) since(c gym.Cycle, at cycle.At, apart int) map[gym.MovementKey]int {
-	since := map[gym.MovementKey]int{}
-	for back := apart; back >= 1; back-- {
-		for _, item := range d.planned(c, at.Track, at.Date(c).Add(-back)).Workout.Items {
-			since[item.Movement] = back
+// near tells at how many days from a day each other movement of the track is
+// planned nearest, before or after, within so many days.
+func (d *Desk) near(c gym.Cycle, at cycle.At, apart int) map[gym.MovementKey]int {
+	near := map[gym.MovementKey]int{}
+	for days := apart - 1; days >= 1; days-- {
+		for _, on := range []day.Date{at.Date(c).Add(-days), at.Date(c).Add(days)} {
+			for _, item := range d.planned(c, at.Track, on).Workout.Items {
+				near[item.Movement] = days
+			}
 		}
 	}
-	return since
+	return near
 }

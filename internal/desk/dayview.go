@@ -40,7 +40,9 @@ func SecondSummary(rows []SecondLoad) string {
 // Lengths is how long a workout takes a fast, a usual and a slow athlete.
 type Lengths struct {
 	Fast, Usual, Slow string // "9:30", with what is done of an AMRAP
-	Note              string // where the estimate comes from, or advice about the rest
+	Turns             string // that movements take turns, if they do
+	Note              string // advice about a slot or the rest, or where the estimate comes from
+	Long              bool   // the note says that a slot is too short
 	Fault             error  // what keeps it from being told
 }
 
@@ -55,7 +57,12 @@ func (d *Desk) WorkoutLengths(w gym.Workout) Lengths {
 		return Lengths{Fault: err}
 	}
 	l := Lengths{Fast: lengthText(w, e.Fast), Usual: lengthText(w, e.Usual), Slow: lengthText(w, e.Slow)}
-	l.Note = conditioning.RestAdvice(w)
+	l.Turns = conditioning.TurnsNote(w)
+	l.Note = conditioning.SlotAdvice(w, d.findMovement, p)
+	l.Long = l.Note != ""
+	if l.Note == "" {
+		l.Note = conditioning.RestAdvice(w)
+	}
 	if l.Note == "" && p.Scores > 0 {
 		l.Note = fmt.Sprintf("At the pace of your gym's last %d scores.", p.Scores)
 	}

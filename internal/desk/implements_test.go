@@ -61,13 +61,13 @@ func TestCountsThatCannotBeAreRefused(t *testing.T) {
 	require.NoError(t, b.KeepMasses("kettlebell", "8×2, 12×4"))
 	before := b.Book().Equipment
 	for want, try := range map[string]func() error{
-		"the gym has no such implement":                func() error { return b.KeepMasses("slam-bell", "8×2") },
-		`"0" is no count of 8 kg`:                      func() error { return b.KeepMasses("kettlebell", "8×0") },
-		"its masses are counted one by one":            func() error { return b.KeepTotal("kettlebell", "6") },
-		"keep slam ball: 0 is no number of them":       func() error { return b.KeepTotal("slam-ball", "0") },
-		"-3 is no number of them":                      func() error { return b.KeepTotal("rower", "-3") },
-		"5000 is no number of them":                    func() error { return b.KeepTotal("rower", "5000") },
-		`read number "a few"`:                          func() error { return b.KeepTotal("rower", "a few") },
+		"the gym has no such implement":          func() error { return b.KeepMasses("slam-bell", "8×2") },
+		`"0" is no count of 8 kg`:                func() error { return b.KeepMasses("kettlebell", "8×0") },
+		"its masses are counted one by one":      func() error { return b.KeepTotal("kettlebell", "6") },
+		"keep slam ball: 0 is no number of them": func() error { return b.KeepTotal("slam-ball", "0") },
+		"-3 is no number of them":                func() error { return b.KeepTotal("rower", "-3") },
+		"5000 is no number of them":              func() error { return b.KeepTotal("rower", "5000") },
+		`read number "a few"`:                    func() error { return b.KeepTotal("rower", "a few") },
 	} {
 		assert.ErrorContains(t, try(), want)
 		assert.Equal(t, before, b.Book().Equipment)

@@ -33,14 +33,14 @@ func (d *Desk) WithFormat(w gym.Workout, f gym.Format) gym.Workout {
 	return next
 }
 
-// usualAmount is a third of a usual bout of a movement, or nothing under a rep
-// list, which says it.
+// usualAmount is about a third of a usual bout of a movement, or nothing under a
+// rep list, which says it.
 func (d *Desk) usualAmount(w gym.Workout, key gym.MovementKey) int {
 	m, ok := d.Movement(key)
 	if len(w.Reps) > 0 || !ok {
 		return 0
 	}
-	return max(1, m.ReferenceReps/3)
+	return max(1, conditioning.RoundAmount(m, m.ReferenceReps/3))
 }
 
 // WithMovement returns a workout with one more movement, or with another in the

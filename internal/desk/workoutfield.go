@@ -49,7 +49,7 @@ func (k FieldKind) Hint() string {
 	case CapField, RestField, RestAfterField:
 		return "none"
 	case WorkField:
-		return "1:00"
+		return "0:40"
 	}
 	return ""
 }
@@ -81,7 +81,7 @@ func (k FieldKind) Read(w gym.Workout, text string) (gym.Workout, error) {
 	optional := k != LengthField && k != WorkField
 	if text = strings.TrimSpace(text); text != "" || !optional {
 		var err error
-		if n, err = ParseMinutes(text); err != nil {
+		if n, err = k.readTime(text); err != nil {
 			return w, err
 		}
 	}
@@ -96,6 +96,15 @@ func (k FieldKind) Read(w gym.Workout, text string) (gym.Workout, error) {
 		w.Rest = n
 	}
 	return w, nil
+}
+
+// readTime reads a time in minutes. In work and in rest a bare number over ten is
+// seconds: nobody works 40 minutes at a stretch.
+func (k FieldKind) readTime(text string) (int, error) {
+	if n, ok := wholeIn(text, 11, 600); ok && (k == WorkField || k == RestField || k == RestAfterField) {
+		return n, nil
+	}
+	return ParseMinutes(text)
 }
 
 // readPasses reads a number of rounds or, where it may be one, a rep list.
@@ -131,3 +140,24 @@ func withAmounts(items []gym.Item, amount func(gym.Item) int) []gym.Item {
 	}
 	return items
 }
+
+// ItemAmountText writes how much of a movement an item asks for, with its unit: "300 m".
+// It is empty for as much as possible.
+func ItemAmountText(n int, m gym.Measure) string {
+	if n == 0 {
+		return ""
+	}
+	return strconv.Itoa(n) + amountUnits[m]
+}
+
+// ReadAmount reads an amount of a movement with or without its unit.
+func ReadAmount(text string, m gym.Measure) (int, error) {
+	unit := strings.TrimSpace(amountUnits[m])
+	if m == gym.ByReps {
+		unit = "reps"
+	}
+	return ParseCount(strings.TrimSuffix(strings.ToLower(strings.TrimSpace(text)), unit), mostAmount)
+}
+
+// mostAmount is as much of a movement as anybody writes.
+const mostAmount = 10_000

@@ -26,6 +26,7 @@ func newBreachList(view func() desk.CycleView, lead func(desk.ViewBreach)) *brea
 		kit.Rows{Len: func() int { return len(view().Breaches) }, Cell: b.cell})
 	b.list.Empty = "No rule is broken."
 	b.list.OnCursor, b.list.OnOpen = b.choose, b.choose
+	b.list.OnFocus = func() { b.choose(b.list.Cursor()) } // a press on the chosen one moves no cursor
 	b.detail = kit.Column(look.Gap2, b.why, b.mend, b.source)
 	b.all = kit.Column(look.Gap3, kit.Fill(kit.NewPanel(b.list)), kit.NewCard("", b.detail))
 	return b

@@ -24,6 +24,7 @@ type composer struct {
 	why      *kit.Prose
 	now      *kit.Prose
 	take     *kit.Button
+	back     *kit.Button
 	from     *input
 	to       *input
 	apart    *input
@@ -34,7 +35,8 @@ type composer struct {
 func newComposer(w *workoutPart) *composer {
 	c := &composer{workout: w, text: kit.NewProse("", 200), why: kit.NewProse("", 200).Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	c.take = kit.NewButton("Take it", c.accept).Primary()
-	buttons := kit.Row(look.Gap2, c.take, kit.NewButton("Another", c.another).Key("C"), kit.NewButton("Leave it", func() {
+	c.back = kit.NewButton("Back", c.before).Plain().Tip("Goes back to the proposal before this one.")
+	buttons := kit.Row(look.Gap1, c.take, kit.NewButton("Another", c.another).Key("C"), c.back, kit.NewButton("Leave it", func() {
 		c.forget()
 		w.editor.fill()
 	}).Plain(), kit.Fill())
@@ -94,6 +96,12 @@ func (c *composer) another() {
 	c.propose()
 }
 
+// before goes back to the proposal before this one.
+func (c *composer) before() {
+	c.seed--
+	c.propose()
+}
+
 // propose draws the proposal of the seed by the wish as it stands.
 func (c *composer) propose() {
 	e := c.workout.editor
@@ -103,6 +111,7 @@ func (c *composer) propose() {
 	c.text.SetText(e.room.desk().WorkoutText(p.Workout) + ".")
 	c.why.SetText(strings.Join(p.Why, "\n"))
 	c.take.Able(err == nil)
+	c.back.Able(c.seed > 1)
 	if err != nil {
 		c.text.SetText("Nothing fits this day.")
 		c.why.SetText(kit.Sentence(err))

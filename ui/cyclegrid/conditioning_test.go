@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"windlass/internal/day"
+	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/ui/cyclegrid"
@@ -64,6 +65,55 @@ func TestConditioningThatCannotBeIsSaidInPlace(t *testing.T) {
 	uitest.Fill(t, h.On, "Movement 1", "no such thing")
 	uitest.Key(t, h.On, fyne.KeyReturn)
 	assert.Equal(t, before, planOn(t, h, 7, day.Sunday))
+}
+
+// Whatever is refused is told whole at the foot: the fields are narrow.
+func TestWhatIsRefusedIsToldWhole(t *testing.T) {
+	h := onSunday(t)
+	uitest.Fill(t, h.On, "Movement 1", "row")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	for field, row := range map[string][2]string{
+		"Movement 1, how much": {"-5", `Could not read number "-5": it is not a whole number. Write 1 to 10000.`},
+		"Rounds or reps":       {"a few", `Could not read number "a few"`},
+	} {
+		uitest.Fill(t, h.On, field, row[0])
+		uitest.Key(t, h.On, fyne.KeyReturn)
+		assert.Contains(t, h.Said[len(h.Said)-1], row[1])
+	}
+	uitest.Fill(t, h.On, "Movement 1, how much", "400 m")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.Equal(t, 400, planOn(t, h, 7, day.Sunday).Workout.Items[0].Amount)
+	uitest.See(t, h.On, "400 m")
+}
+
+// After a change was taken, Ctrl+Z in its field takes the change back, not the
+// letters.
+func TestCtrlZInAFieldTakesTheChangeBack(t *testing.T) {
+	h := onSunday(t)
+	uitest.Fill(t, h.On, "Movement 1", "burpee")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Fill(t, h.On, "Rounds or reps", "21-15-9")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.Equal(t, []int{21, 15, 9}, planOn(t, h, 7, day.Sunday).Workout.Reps)
+	field, ok := h.On.Canvas().Focused().(fyne.Shortcutable)
+	require.True(t, ok)
+	field.TypedShortcut(&fyne.ShortcutUndo{})
+	field.TypedShortcut(&fyne.ShortcutUndo{})
+	h.On.Canvas().Unfocus()
+	assert.Equal(t, []int{21, 15, 9}, planOn(t, h, 7, day.Sunday).Workout.Reps, "no remnant was kept")
+}
+
+// The class of the day and the gym's implements decide what is said of a workout.
+func TestTooFewImplementsAreSaid(t *testing.T) {
+	h := onSunday(t)
+	require.NoError(t, h.Desk().KeepTotal("rower", "1"))
+	uitest.Fill(t, h.On, "Movement 1", "row")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "Too few for all", "rower (")
+	picture(t, h, "too-few")
+	require.NoError(t, h.Desk().KeepTotal("rower", "99"))
+	h.Room.Refresh(desk.AboutEquipment)
+	uitest.See(t, h.On, "can work at once: there is enough of everything it takes.")
 }
 
 func TestAMinuteOfAnEMOMMayBeRest(t *testing.T) {

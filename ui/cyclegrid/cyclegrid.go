@@ -69,8 +69,8 @@ func New(h room.Host) room.Room {
 func (r *Cycle) desk() *desk.Desk { return r.host.Desk() }
 
 func (r *Cycle) head() fyne.CanvasObject {
-	words := kit.Column(0, r.title, r.dates)
-	return kit.Tall(40, kit.Row(look.Gap2, kit.Fill(words), legend(), r.choose,
+	words := kit.Column(0, kit.Row(look.Gap3, kit.Fill(r.title), legend()), r.dates) // the goal has the whole width
+	return kit.Tall(40, kit.Row(look.Gap2, kit.Fill(words), r.choose,
 		kit.NewButton("Goal", r.rename).Key("G").Tip("The cycle's name and goal, and its removal."),
 		kit.NewButton("Run a wave", r.wave).Key("W").Tip("Writes the rep counts of the main lifts into this track's weeks."),
 		kit.NewButton("New cycle", r.make).Key("N").Tip("Makes a cycle in four steps."),
@@ -117,7 +117,7 @@ func (r *Cycle) Content() fyne.CanvasObject { return r.all }
 func (r *Cycle) Tick(time.Time) {}
 
 // shownTopics are what the room reads.
-const shownTopics = desk.AboutPlan | desk.AboutClass | desk.AboutResults | desk.AboutCatalogue | desk.AboutRoster | desk.AboutSettings
+const shownTopics = desk.AboutPlan | desk.AboutClass | desk.AboutResults | desk.AboutCatalogue | desk.AboutRoster | desk.AboutSettings | desk.AboutEquipment
 
 // Refresh implements room.Room.
 func (r *Cycle) Refresh(about desk.Topic) {

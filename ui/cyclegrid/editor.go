@@ -170,15 +170,17 @@ func (e *editor) takeNotes(text string) error {
 }
 
 // input is a field that hands its text on when the coach presses Return or goes
-// elsewhere, and says in place why it was not taken.
+// elsewhere. Why it was not taken is said in place, where a narrow field has room
+// for a part of it, and whole at the foot of the window.
 type input struct {
 	field *kit.Field
 	shown string
 	take  func(text string) error
+	fail  func(error) bool
 }
 
 func (e *editor) newInput(label string, take func(string) error) *input {
-	i := &input{field: kit.NewField(label), take: take}
+	i := &input{field: kit.NewField(label), take: take, fail: e.room.host.Fail}
 	i.field.OnEnter(func(string) { i.commit() })
 	i.field.OnLeave(i.commit)
 	return i
@@ -212,6 +214,7 @@ func (i *input) commit() {
 	if err := i.take(text); err != nil {
 		i.shown = before
 		i.field.SetFault(kit.Sentence(err))
+		i.fail(err)
 	}
 }
 

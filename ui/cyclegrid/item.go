@@ -52,10 +52,8 @@ func (r *itemRow) show(w gym.Workout, item gym.Item, options []kit.Option) {
 	r.drop.Hidden = !there
 	r.amount.field.Hidden = !there || len(w.Reps) > 0 || item.Movement == ""
 	r.amount.show("")
-	if item.Amount > 0 {
-		r.amount.show(fmt.Sprint(item.Amount))
-	}
 	m, _ := r.workout.editor.room.desk().Movement(item.Movement)
+	r.amount.show(desk.ItemAmountText(item.Amount, m.Measure))
 	r.amount.hint(string(m.Measure))
 	r.second.Hidden = len(m.Loads) == 0
 	for standard, i := range r.loads {
@@ -90,7 +88,8 @@ func (r *itemRow) takeAmount(text string) error {
 			item.Amount = 0
 			return nil
 		}
-		item.Amount, err = desk.ParseCount(text, 10_000)
+		m, _ := r.workout.editor.room.desk().Movement(item.Movement)
+		item.Amount, err = desk.ReadAmount(text, m.Measure)
 		return err
 	})
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"windlass/internal/conditioning"
 	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/desk"
@@ -148,11 +149,41 @@ func TestTheConditioningIsComposedAndTaken(t *testing.T) {
 	first := uitest.Read(h.On)
 	uitest.Tap(t, h.On, "Another")
 	assert.NotEqual(t, first, uitest.Read(h.On), "another one")
+	uitest.Tap(t, h.On, "Back")
+	assert.Equal(t, first, uitest.Read(h.On), "and back")
 	uitest.Tap(t, h.On, "Take it")
 	after := planOn(t, h, 7, day.Monday).Workout
 	assert.NotEqual(t, before, after)
 	assert.NoError(t, h.Desk().WorkoutFault(after))
 	uitest.See(t, h.On, "Fast athlete")
+}
+
+// What is asked for this once changes the proposal and not the gym's settings.
+func TestAProposalHeedsTheWishesOfThisOnce(t *testing.T) {
+	h := open(t, look.Dark())
+	uitest.Key(t, h.On, fyne.KeyDown)
+	h.Press(t, "C")
+	picture(t, h, "compose")
+	usual := h.Desk().Settings().ComposeBy()
+	uitest.Fill(t, h.On, "to", "5")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.Contains(t, h.Said[len(h.Said)-1], "the most, 5, is under the least, 8")
+	uitest.Fill(t, h.On, "Minutes, from", "20")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.Contains(t, h.Said[len(h.Said)-1], "the most, 15, is under the least, 20")
+	uitest.Fill(t, h.On, "to", "30")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Fill(t, h.On, "Minutes, from", "20")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Fill(t, h.On, "Athletes", "3")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Tap(t, h.On, "Take it")
+	l, err := conditioning.Estimate(planOn(t, h, 7, day.Monday).Workout, func(name string) (gym.Movement, bool) {
+		return h.Desk().Movement(gym.MovementKey(name))
+	}, h.Desk().Pace())
+	require.NoError(t, err)
+	assert.GreaterOrEqual(t, l.Usual.Seconds, 20*60)
+	assert.Equal(t, usual, h.Desk().Settings().ComposeBy())
 }
 
 func TestTheWayToACycleLooksTheSame(t *testing.T) {

@@ -1,6 +1,8 @@
 package cyclegrid
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/desk"
@@ -27,6 +29,7 @@ type workoutPart struct {
 	fields   *fyne.Container
 	inputs   map[desk.FieldKind]*input
 	shown    gym.Format
+	drafts   desk.WorkoutDrafts // of the day under the cursor
 	items    []*itemRow
 	box      *fyne.Container
 	lengths  *fyne.Container
@@ -41,7 +44,7 @@ type workoutPart struct {
 }
 
 func newWorkoutPart(e *editor) *workoutPart {
-	w := &workoutPart{editor: e, inputs: map[desk.FieldKind]*input{}, box: kit.Column(look.Gap2), note: kit.NewProse("", 200).Small().Tone(look.Muted)}
+	w := &workoutPart{editor: e, inputs: map[desk.FieldKind]*input{}, drafts: desk.WorkoutDrafts{}, box: kit.Column(look.Gap2), note: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	w.format = kit.NewChoice("", formats, w.takeFormat).Hint("No conditioning yet").Least(150)
 	w.format.Called("Format")
 	w.drop = dropButton("Take the conditioning out", func() { w.keep(gym.Workout{}, "The day has no conditioning now.") })
@@ -63,6 +66,7 @@ func newWorkoutPart(e *editor) *workoutPart {
 
 func (w *workoutPart) refresh() {
 	x := w.editor.plan.Workout
+	w.drafts.Keep(x)
 	w.format.Set(string(x.Format))
 	w.drop.Hidden = x.Format == ""
 	w.drawFields(x)
@@ -94,8 +98,12 @@ func (w *workoutPart) input(k desk.FieldKind) *input {
 		return i
 	}
 	i := w.editor.newInput(string(k), func(text string) error {
-		x, err := k.Read(w.editor.draft().Workout, text)
+		before := w.editor.draft().Workout
+		x, err := k.Read(before, text)
 		if err == nil {
+			if len(before.Reps) > 0 {
+				x = w.drafts.WithAmounts(x)
+			}
 			w.keep(x, "The conditioning is changed.")
 		}
 		return err
@@ -155,8 +163,11 @@ func (w *workoutPart) drawLengths(x gym.Workout) {
 		w.note.Tone(look.Warn)
 		return
 	}
-	w.note.SetText(l.Note)
+	w.note.SetText(strings.TrimSpace(l.Turns + " " + l.Note))
 	w.note.Tone(look.Muted)
+	if l.Long {
+		w.note.Tone(look.Warn)
+	}
 }
 
 // drawSharing tells whether the gym has enough for the class to do it at once.
@@ -178,10 +189,13 @@ func (w *workoutPart) keep(x gym.Workout, sentence string) {
 }
 
 func (w *workoutPart) takeFormat(o kit.Option) {
-	w.keep(w.editor.room.desk().WithFormat(w.editor.draft().Workout, gym.Format(o.Key)), "The conditioning is "+o.Text+" now.")
+	w.keep(w.drafts.WithFormat(w.editor.room.desk(), w.editor.draft().Workout, gym.Format(o.Key)), "The conditioning is "+o.Text+" now.")
 }
 
-// forget drops a proposal for another day.
-func (w *workoutPart) forget() { w.composer.forget() }
+// forget drops a proposal and what was tried on another day.
+func (w *workoutPart) forget() {
+	w.composer.forget()
+	w.drafts = desk.WorkoutDrafts{}
+}
 
 func (w *workoutPart) compose() { w.composer.another() }

@@ -54,14 +54,21 @@ func (f *entryForm) movementWords(e editor[gym.Movement]) {
 		func(m *gym.Movement, key string) {
 			m.Implement = key
 			if key == bodyWeight {
-				m.Implement = ""
+				m.Implement, m.Pair = "", false
 			}
 		})
+	pair := e.word("An athlete takes", []kit.Option{{Key: "one", Text: "one of it"}, {Key: "pair", Text: "a pair"}},
+		func(m gym.Movement) string {
+			if m.Pair {
+				return "pair"
+			}
+			return "one"
+		}, func(m *gym.Movement, key string) { m.Pair = key == "pair" })
 	f.also = func() {
 		with.SetOptions(implementOptions(f.of.host.Desk().Implements()))
 		with.Set(with.read())
 	}
-	f.add(kit.Equal(look.Gap3, region, pattern), kit.Equal(look.Gap3, measure, with))
+	f.add(kit.Equal(look.Gap3, region, pattern), kit.Equal(look.Gap3, with, pair), measure)
 }
 
 // tiers is the line of the three loads for one standard, which is open in every

@@ -175,8 +175,8 @@ func (d *dropList) paint() {
 		name, note := "", ""
 		if i < d.rows() {
 			o := d.options[d.top+i]
-			note = o.Note
-			name = elide(o.Text, look.BodySize, false, inner-widthOf(note, look.CaptionSize, false)-look.Gap2)
+			name = elide(o.Text, look.BodySize, false, inner)
+			note = elide(o.Note, look.CaptionSize, false, inner-widthOf(name, look.BodySize, false)-look.Gap2)
 		} else if len(d.options) == 0 && i == 0 {
 			name = "Nothing is called that"
 		}

@@ -24,6 +24,7 @@ type Field struct {
 	least   float32
 	search  bool
 	focused bool
+	typed   bool // since the owner last wrote
 	sheet   *canvas.Rectangle
 	glyph   *glyph
 	changed func(string)
@@ -57,6 +58,7 @@ func (f *Field) init(w fyne.Widget, label string) {
 	f.label, f.message = NewCaption(label), NewCaption("").Shrinks(0)
 	f.entry, f.idle = newEntry(), NewBody("").Tone(look.Muted).Shrinks(0)
 	f.entry.OnChanged = func(text string) {
+		f.typed = true
 		f.SetFault("")
 		if f.changed != nil {
 			f.changed(text)
@@ -146,11 +148,13 @@ func (f *Field) OnKey(do func(*fyne.KeyEvent) (used bool)) *Field {
 // Text returns what stands in the field.
 func (f *Field) Text() string { return f.entry.Text }
 
-// SetText changes what stands in the field.
+// SetText changes what stands in the field. It is then what the owner has, so that
+// Ctrl+Z in it takes back the owner's last change and not the typing before it.
 func (f *Field) SetText(text string) {
-	if f.entry.Text != text {
-		f.entry.SetText(text)
+	if f.entry.Text != text || f.typed {
+		f.entry.SetText(text) // which forgets the typing
 	}
+	f.typed = false
 }
 
 // SetFault says under the field what is wrong with it; "" takes that back.

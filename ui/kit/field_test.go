@@ -110,6 +110,25 @@ func TestFieldPassesUndoOnWhenNothingIsWritten(t *testing.T) {
 	assert.Empty(t, f.Text())
 }
 
+// What an owner has taken and shows again is no writing any more: Ctrl+Z reaches
+// the records, and what was typed since comes first.
+func TestFieldPassesUndoOnOfWhatWasTaken(t *testing.T) {
+	uitest.App(t, look.Dark())
+	f := kit.NewField("Reps")
+	w := uitest.Open(t, kit.Column(8, f))
+	undone := 0
+	w.Canvas().AddShortcut(&fyne.ShortcutUndo{}, func(fyne.Shortcut) { undone++ })
+	uitest.Fill(t, w, "Reps", "21-15-9")
+	f.SetText("21-15-9") // taken
+	uitest.Shortcut(t, w, &fyne.ShortcutUndo{})
+	assert.Equal(t, "21-15-9", f.Text())
+	assert.Equal(t, 1, undone)
+	uitest.Type(t, w, "x")
+	uitest.Shortcut(t, w, &fyne.ShortcutUndo{})
+	assert.Equal(t, "21-15-9", f.Text())
+	assert.Equal(t, 1, undone)
+}
+
 func TestMassField(t *testing.T) {
 	type told struct {
 		load mass.Mass
