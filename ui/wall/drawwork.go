@@ -3,7 +3,6 @@ package wall
 import (
 	"fmt"
 	"image/color"
-	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -12,18 +11,16 @@ import (
 )
 
 // work draws a page of the conditioning.
-func (p painter) work(w Work, f workFit, turn int, notice string) {
-	shown := f.pages[turn]
-	p.workHead(w, f)
-	for i, column := range shown {
-		x, y := f.margin+float32(i)*(f.wide()+columnsGap*f.text), f.margin+f.band.height
+func (p painter) work(w Work, at workPage, turn, pages int, notice string) {
+	f := at.fit
+	p.workHead(at.panel, f)
+	for i, column := range f.pages[at.page] {
+		x := f.margin + float32(i)*(f.wide()+columnsGap*f.text)
 		for _, part := range column {
-			high := f.high(part) * f.text
-			p.panel(area{x, y, f.wide(), high}, w.Panels[part.station], part, f.titled(w), f)
-			y += high + groupGap*f.text
+			p.panel(area{x, f.margin + f.band.height, f.wide(), f.high(part) * f.text}, at.panel, part, f)
 		}
 	}
-	p.foot(workFoot(w, f, turn, notice), f.size, f.small, f.margin)
+	p.foot(w.foot(turn, pages, notice), f.size, f.small, f.margin)
 }
 
 // hint says how the loads are to be read.
@@ -35,46 +32,42 @@ func (w Work) hint() string {
 	return hint
 }
 
-func workFoot(w Work, f workFit, turn int, notice string) string {
+// foot is the one line of small text.
+func (w Work) foot(turn, pages int, notice string) string {
 	text := w.hint()
 	switch {
 	case notice != "":
 		return notice
 	case len(w.Panels) == 0:
 		return "No conditioning is planned for this class"
-	case len(f.pages) > 1:
-		return fmt.Sprintf("Page %d of %d   ·   %s", turn+1, len(f.pages), text)
+	case pages > 1:
+		return fmt.Sprintf("Page %d of %d   ·   %s", turn+1, pages, text)
 	}
 	return text
 }
 
-// workHead names the workout beside the clock; several side by side have their
-// names on their panels.
-func (p painter) workHead(w Work, f workFit) {
-	head, round, ink, quiet := "Conditioning", "", p.pal[look.Text], p.pal[look.Muted]
-	if len(w.Panels) == 1 {
-		head, round = w.Panels[0].Head, w.Panels[0].Round
-	}
+// workHead names the workout beside its clock.
+func (p painter) workHead(panel Panel, f workFit) {
+	head, ink, quiet := panel.Head, p.pal[look.Text], p.pal[look.Muted]
 	now, next := f.band.lines(f.margin, f.size.Width)
-	if w.rests() {
-		head = restWord
-		ink, quiet = p.pal[look.Ground], p.pal[look.Ground]
+	if panel.Rest {
+		head, ink, quiet = restWord, p.pal[look.Ground], p.pal[look.Ground]
 		p.box(f.restArea(), p.pal[look.Text], none, 0, 0.25*f.text)
 		side := 0.75 * f.band.now
 		p.pause(area{now.x, now.y + (now.h-side)/2, side, side}, ink)
 		now.x, now.w = now.x+1.1*f.band.now, now.w-1.1*f.band.now
 	}
-	if w.Held {
+	if panel.Held {
 		p.held(next, f.band, quiet)
 		next.x, next.w = next.x+f.band.now, next.w-f.band.now
 	}
 	p.line(now, elide(head, f.band.now, true, now.w), style{size: f.band.now, bold: true, ink: ink})
-	p.line(next, elide(round, f.band.next, false, next.w), style{size: f.band.next, ink: quiet})
+	p.line(next, elide(panel.Round, f.band.next, false, next.w), style{size: f.band.next, ink: quiet})
 }
 
 const restWord = "REST"
 
-// restArea is what is turned bright behind the clock while everybody rests: seen
+// restArea is what is turned bright behind the clock of a rest: seen
 // from afar by its shape, without reading and without colours.
 func (f workFit) restArea() area {
 	return area{f.margin * 0.5, f.margin * 0.5, f.size.Width - f.margin, clockHeight*f.band.clock + f.margin*0.5}
@@ -88,70 +81,45 @@ func (p painter) pause(a area, ink color.NRGBA) {
 }
 
 // panel draws movements of a workout with the loads of the three tiers.
-func (p painter) panel(a area, panel Panel, at part, titled bool, f workFit) {
+func (p painter) panel(a area, panel Panel, at part, f workFit) {
 	t, high := f.text, itemShare*f.text
 	p.box(a, p.pal[look.Surface], none, 0, 0.25*t)
 	x, y, w := a.x+panelPads/2*t, a.y+panelPad/2*t, a.w-panelPads*t
-	for _, title := range panel.titles(titled) {
+	for _, title := range panel.titles() {
 		p.title(area{x, y, w, high}, title, f)
 		y += high
 	}
 	for n := at.from; n < at.to; n++ {
-		item := area{x, y, w, f.rowHigh(at.station, n) * t}
-		p.item(item, panel.Items[n], f.two[at.station][n], f)
+		item := area{x, y, w, f.rowHigh(n) * t}
+		p.item(item, panel.Items[n], f.two[n], f)
 		y += item.h
 	}
 }
 
-// title is a line over the movements of a panel.
-type title struct {
-	text   string
-	strong bool
-	rest   bool
-	tiers  bool // the names of the tiers over their loads
-}
+// title is a line over the movements: the tracks, or the names of the tiers.
+type title string
 
-// titles are the lines over the movements: of several workouts the tracks and how
-// far they are, then the names of the tiers.
-func (p Panel) titles(titled bool) []title {
+const tierNames title = ""
+
+// titles are the lines over the movements: whose they are where that is not
+// everybody, and the names of the tiers.
+func (p Panel) titles() []title {
 	var all []title
-	if titled {
-		all = append(all, title{text: p.Tracks, strong: true}, title{text: p.state(), rest: p.Rest})
+	if p.Tracks != "" {
+		all = append(all, title(p.Tracks))
 	}
 	if p.Loads {
-		all = append(all, title{tiers: true})
+		all = append(all, tierNames)
 	}
 	return all
 }
 
 func (p painter) title(a area, t title, f workFit) {
-	switch {
-	case t.tiers:
+	if t == tierNames {
 		p.loads(a, [3]string{"Full", "Mid", "Light"}, look.Muted, false, f)
-	case t.rest:
-		size := f.text
-		p.box(area{a.x - 0.4*size, a.y, a.w + 0.8*size, a.h}, p.pal[look.Text], none, 0, 0.2*size)
-		p.pause(area{a.x, a.y + (a.h-0.75*size)/2, 0.75 * size, 0.75 * size}, p.pal[look.Ground])
-		a.x, a.w = a.x+1.1*size, a.w-1.1*size
-		p.line(a, elide(t.text, size, true, a.w), style{size: size, bold: true, ink: p.pal[look.Ground]})
-	case t.strong:
-		p.line(a, elide(t.text, f.text, true, a.w), style{size: f.text, bold: true, ink: p.pal[look.Accent]})
-	default:
-		p.line(a, elide(t.text, f.text, false, a.w), style{size: f.text, ink: p.pal[look.Text]})
+		return
 	}
-}
-
-// state is how far a workout is and what it is, in this order: where the width does
-// not take both, the second is known already.
-func (p Panel) state() string {
-	words := []string{p.Round, p.Head}
-	switch {
-	case p.Rest:
-		words = []string{restWord, p.Round}
-	case p.Round == "":
-		words = words[1:]
-	}
-	return strings.Join(words, ", ")
+	p.line(a, elide(string(t), f.text, true, a.w), style{size: f.text, bold: true, ink: p.pal[look.Accent]})
 }
 
 // item draws one movement; the one whose turn it is lies on a ground of its own, the

@@ -7,8 +7,17 @@ import (
 	"fyne.io/fyne/v2"
 )
 
-// workFit is how conditioning is laid out: the size of its letters, and which
-// movements stand on which page.
+// workPage is a page of a workout. Workouts have pages of their own: each has its own
+// clock, and the one beside what is shown must be its clock.
+type workPage struct {
+	panel Panel // as much of it as is shown
+	index int   // of it in the work
+	fit   workFit
+	page  int // of the fit
+}
+
+// workFit is how a workout is laid out: the size of its letters, and which movements
+// stand on which page.
 type workFit struct {
 	size    fyne.Size
 	arc     float64
@@ -16,11 +25,11 @@ type workFit struct {
 	small   float32
 	margin  float32
 	band    band
-	load    float32   // width of a tier's load, in shares of the text size
-	two     [][]bool  // the loads of the movement stand under it
-	heads   []float32 // height over the movements of each panel, in shares of the text size
-	perPage int       // columns
-	pages   []page    // the stations of a part are panels, its rows movements
+	load    float32 // width of a tier's load, in shares of the text size
+	two     []bool  // the loads of the movement stand under it
+	head    float32 // height over the movements, in shares of the text size
+	perPage int     // columns
+	pages   []page  // the rows of a part are movements
 	stands  []time.Duration
 }
 
@@ -33,51 +42,57 @@ const (
 	markShare = 0.85 // before a movement that has a mark
 )
 
-// fitWork chooses how conditioning is shown by [merit]. Where movements take turns
-// and do not all fit, only those whose turn it is and comes next are shown.
-func fitWork(w Work, s Screen, size fyne.Size) (Work, workFit) {
+// fitWork lays out every workout and says how long each page stands. Work without a
+// workout has one empty page.
+func fitWork(w Work, s Screen, size fyne.Size) (pages []workPage, stands []time.Duration) {
 	s = s.believed()
-	best, _ := bestOf(func(arc float64) []workFit { return w.at(s, size, arc) },
-		func(f workFit) merit { return meritOf(f.pages, f.stands, longestWait, f.arc) })
-	if few := w.narrow(); len(best.pages) > 1 && few.items() < w.items() {
-		return fitWork(few, s, size)
+	var lines []int
+	panels := w.Panels
+	if len(panels) == 0 {
+		panels = []Panel{{Head: "Conditioning"}}
 	}
-	return w, best
+	for i, p := range panels {
+		p, f := fitPanel(p, s, size)
+		for n, length := range lengths(f.pages) {
+			pages, lines = append(pages, workPage{p, i, f, n}), append(lines, length+len(p.titles()))
+		}
+	}
+	return pages, standing(lines, longestWait)
+}
+
+// fitPanel chooses how a workout is shown by [merit]. Where movements take turns and
+// do not all fit, only those whose turn it is and comes next are shown.
+func fitPanel(p Panel, s Screen, size fyne.Size) (Panel, workFit) {
+	best, _ := bestOf(func(arc float64) []workFit { return p.at(s, size, arc) },
+		func(f workFit) merit { return meritOf(f.pages, f.stands, longestWait, f.arc) })
+	if few := p.narrow(); len(best.pages) > 1 && len(few.Items) < len(p.Items) {
+		return fitPanel(few, s, size)
+	}
+	return p, best
 }
 
 // narrow leaves only the movements whose turn it is or comes next, where there are
 // such.
-func (w Work) narrow() Work {
-	few := Work{Unit: w.Unit, Held: w.Held}
-	for _, p := range w.Panels {
-		items := slices.DeleteFunc(slices.Clone(p.Items), func(i Item) bool { return !i.Present && !i.Next })
-		if len(items) > 0 {
-			p.Items = items
-		}
-		few.Panels = append(few.Panels, p)
+func (p Panel) narrow() Panel {
+	items := slices.DeleteFunc(slices.Clone(p.Items), func(i Item) bool { return !i.Present && !i.Next })
+	if len(items) > 0 {
+		p.Items = items
 	}
-	return few
-}
-
-func (w Work) items() (n int) {
-	for _, p := range w.Panels {
-		n += len(p.Items)
-	}
-	return n
+	return p
 }
 
 // at lays out for letters of an angle in every way that has room.
-func (w Work) at(s Screen, size fyne.Size, arc float64) []workFit {
-	f := workFit{arc: arc, text: s.textSize(arc, size.Height), size: size, load: w.load()}
+func (p Panel) at(s Screen, size fyne.Size, arc float64) []workFit {
+	f := workFit{arc: arc, text: s.textSize(arc, size.Height), size: size, load: p.load()}
 	f.margin = max(0.25*f.text, 0.014*size.Height)
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	var all []workFit
 	for _, low := range []bool{false, true} {
 		ok := false
-		if f.band, ok = newBand(f.text, w.words(), size, f.margin, low); !ok {
+		if f.band, ok = newBand(f.text, p.words(), size, f.margin, low); !ok {
 			continue
 		}
-		for f.perPage = 1; f.perPage <= mostColumns && f.setLines(w); f.perPage++ {
+		for f.perPage = 1; f.perPage <= mostColumns && f.setLines(p); f.perPage++ {
 			all = append(all, f.packed()...)
 		}
 	}
@@ -85,23 +100,17 @@ func (w Work) at(s Screen, size fyne.Size, arc float64) []workFit {
 }
 
 // words is the width of the widest line beside the clock, in shares of its size.
-func (w Work) words() float32 {
-	words := share(longestRound, false)
-	for _, p := range w.Panels {
-		words = max(words, share(p.Head, true), share(p.Round, false))
-	}
-	return words
+func (p Panel) words() float32 {
+	return max(share(longestRound, false), share(p.Head, true), share(p.Round, false))
 }
 
 const longestRound = "usual pace: round 88 of 88"
 
 // load is the width of the widest load, in shares of the text size.
-func (w Work) load() (load float32) {
-	for _, p := range w.Panels {
-		for _, i := range p.Items {
-			for _, l := range i.Loads {
-				load = max(load, share(l, true))
-			}
+func (p Panel) load() (load float32) {
+	for _, i := range p.Items {
+		for _, l := range i.Loads {
+			load = max(load, share(l, true))
 		}
 	}
 	return load
@@ -114,21 +123,17 @@ func (f workFit) wide() float32 {
 
 // setLines decides which movements have their loads under them; it reports whether
 // all have room.
-func (f *workFit) setLines(w Work) bool {
+func (f *workFit) setLines(p Panel) bool {
 	room := f.wide()/f.text - panelPads
-	f.two, f.heads = nil, nil
-	for _, p := range w.Panels {
-		two := make([]bool, len(p.Items))
-		for i, item := range p.Items {
-			name, loads := markShare+share(item.Text, true)+hair, f.loadsWidth(item)
-			if max(name, loads) > room {
-				return false
-			}
-			two[i] = name+loads > room
+	f.two = make([]bool, len(p.Items))
+	for i, item := range p.Items {
+		name, loads := markShare+share(item.Text, true)+hair, f.loadsWidth(item)
+		if max(name, loads) > room {
+			return false
 		}
-		f.two = append(f.two, two)
-		f.heads = append(f.heads, panelPad+itemShare*float32(len(p.titles(f.titled(w)))))
+		f.two[i] = name+loads > room
 	}
+	f.head = panelPad + itemShare*float32(len(p.titles()))
 	return true
 }
 
@@ -140,19 +145,13 @@ func (f workFit) loadsWidth(i Item) float32 {
 	return float32(len(i.Loads)) * (f.load + loadGap)
 }
 
-// titled is whether panels have their names on them: one on the whole wall is named
-// beside the clock.
-func (f workFit) titled(w Work) bool { return len(w.Panels) > 1 }
-
-// packed puts the panels on pages, whole ones and as they come.
+// packed puts the movements on pages, all in one column and as they come.
 func (f workFit) packed() []workFit {
-	heights := make([][]float32, len(f.two))
-	for i, rows := range f.two {
-		for n := range rows {
-			heights[i] = append(heights[i], f.rowHigh(i, n))
-		}
+	heights := make([]float32, len(f.two))
+	for n := range f.two {
+		heights[n] = f.rowHigh(n)
 	}
-	stack := newStack(heights, f.heads, groupGap)
+	stack := newStack([][]float32{heights}, []float32{f.head}, 0)
 	room := (f.size.Height - f.band.height - footShare*f.small - 2*f.margin) / f.text
 	var all []workFit
 	for _, whole := range []bool{true, false} {
@@ -167,18 +166,18 @@ func (f workFit) packed() []workFit {
 }
 
 // rowHigh is the height of a movement, in shares of the text size.
-func (f workFit) rowHigh(panel, item int) float32 {
-	if f.two[panel][item] {
+func (f workFit) rowHigh(item int) float32 {
+	if f.two[item] {
 		return 2 * itemShare
 	}
 	return itemShare
 }
 
-// high is the height of a part of a panel, in shares of the text size.
+// high is the height of a part, in shares of the text size.
 func (f workFit) high(p part) float32 {
-	high := f.heads[p.station]
+	high := f.head
 	for item := p.from; item < p.to; item++ {
-		high += f.rowHigh(p.station, item)
+		high += f.rowHigh(item)
 	}
 	return high
 }

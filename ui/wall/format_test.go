@@ -88,7 +88,7 @@ func TestEveryFormatCanBeRead(t *testing.T) {
 			v, w := h.show(p, full, inch65)
 			h.everyPanelReads(v, w)
 			h.look(w, fmt.Sprintf("format-%s-%s-%s", f.workout.Format, f.at, look))
-			assert.Len(t, v.workFit.pages, 1, "%s: nobody waits for what comes next", name)
+			assert.Len(t, v.work, 1, "%s: nobody waits for what comes next", name)
 		}
 	}
 }
@@ -117,10 +117,10 @@ func TestALongListShowsWhoseTurnItIs(t *testing.T) {
 	h.everybodyDoes(gym.Workout{Format: gym.EMOM, Seconds: 1440, Items: many}, 150*time.Second)
 	v, w := h.show(look.Dark(), full, inch65)
 	h.everyPanelReads(v, w)
-	require.Len(t, v.workFit.pages, 1)
-	require.Len(t, v.work.Panels[0].Items, 2)
-	assert.Contains(t, v.work.Panels[0].Items[0].Text, "13 ")
-	assert.Contains(t, v.work.Panels[0].Items[1].Text, "14 ")
+	require.Len(t, v.work, 1)
+	require.Len(t, v.work[0].panel.Items, 2)
+	assert.Contains(t, v.work[0].panel.Items[0].Text, "13 ")
+	assert.Contains(t, v.work[0].panel.Items[1].Text, "14 ")
 }
 
 // Rest is told from work without colours and without reading: the head of the wall
@@ -135,7 +135,7 @@ func TestRestIsUnmistakable(t *testing.T) {
 			}
 			h.everybodyDoes(f.workout, f.at)
 			v, w := h.show(p, fyne.NewSize(640, 360), inch65)
-			bright[f.rest] = brightness(w.Canvas().Capture(), int(v.workFit.band.height*0.8))
+			bright[f.rest] = brightness(w.Canvas().Capture(), int(v.work[0].fit.band.height*0.8))
 			if f.rest {
 				uitest.See(t, w, restWord)
 			}
@@ -154,4 +154,24 @@ func brightness(img image.Image, rows int) float64 {
 		}
 	}
 	return sum / float64(n)
+}
+
+// Tracks with workouts of their own have pages of their own, and beside each its own
+// clock.
+func TestEveryWorkoutHasItsClock(t *testing.T) {
+	h := conditioningHall(t)
+	require.NoError(t, h.SetClock(h.class, clock.CountIn+65*time.Second))
+	v, w := h.show(look.Dark(), full, inch65)
+	seen := map[string]string{}
+	for range v.work {
+		page := v.work[v.drawn.turn]
+		seen[page.panel.Tracks] = v.shown.Text
+		uitest.See(t, w, page.panel.Tracks, page.panel.Round)
+		h.look(w, "tracks-"+page.panel.Tracks)
+		h.now = h.now.Add(v.standing[v.drawn.turn])
+		require.NoError(t, h.SetClock(h.class, clock.CountIn+65*time.Second))
+		v.Show(h.state(), h.now)
+	}
+	// AMRAP of 12 minutes and for time, up to 65 s; the second minute of an EMOM.
+	assert.Equal(t, map[string]string{"Powerlifting": "10:55", "Weightlifting": "00:55", "Strongman": "01:05"}, seen)
 }

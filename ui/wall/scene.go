@@ -44,17 +44,18 @@ const (
 	Held
 )
 
-// At returns what the wall says and its clock shows at an instant.
-func (s State) At(now time.Time) (Scene, Face) {
+// At returns what the wall says at an instant and what its clocks show: one in a
+// climb, and one for each workout.
+func (s State) At(now time.Time) (Scene, []Face) {
 	switch {
 	case !s.Live:
-		return Scene{Idle: s.idle(now)}, Face{}
+		return Scene{Idle: s.idle(now)}, nil
 	case s.Board.Class.Stage == gym.Conditioning:
-		work, face := s.work(now)
-		return Scene{Work: &work}, face
+		work, faces := s.work(now)
+		return Scene{Work: &work}, faces
 	}
 	climb, face := s.climb(now)
-	return Scene{Climb: &climb}, face
+	return Scene{Climb: &climb}, []Face{face}
 }
 
 func (s State) idle(now time.Time) *Idle {

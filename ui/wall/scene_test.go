@@ -21,7 +21,10 @@ import (
 var full = fyne.NewSize(1920, 1080)
 
 // scene is what the wall says now.
-func (h *hall) scene() (Scene, Face) { return h.state().At(h.now) }
+func (h *hall) scene() (Scene, Face) {
+	scene, faces := h.state().At(h.now)
+	return scene, faces[0]
+}
 
 // row finds a lifter's row by what the wall calls them.
 func (h *hall) row(name string) Row {
@@ -63,10 +66,10 @@ func TestNothingRuns(t *testing.T) {
 	} {
 		s := h.state()
 		s.Book.Slots, s.Book.Closures = row.slots, row.closures
-		scene, face := s.At(row.now)
+		scene, faces := s.At(row.now)
 		require.NotNil(t, scene.Idle)
 		assert.Equal(t, row.want, *scene.Idle, "at %s", row.now)
-		assert.Empty(t, face.Text)
+		assert.Empty(t, faces)
 	}
 }
 
@@ -279,8 +282,8 @@ func (h *hall) swing() gym.Movement {
 
 func (h *hall) everyPanelReads(v *View, w *uitest.Window) {
 	h.t.Helper()
-	require.GreaterOrEqual(h.t, v.workFit.arc, LeastArc)
-	for range v.workFit.pages {
+	for _, page := range v.work {
+		require.GreaterOrEqual(h.t, page.fit.arc, LeastArc)
 		assert.Empty(h.t, uitest.Overflows(w))
 		small := 0
 		for _, line := range v.sheet.lines.all {
@@ -376,6 +379,6 @@ func TestAHeldClockHasASign(t *testing.T) {
 	before = bars()
 	require.NoError(t, h.HoldClock(h.class))
 	scene, _ = h.scene()
-	assert.True(t, scene.Work.Held)
+	assert.True(t, scene.Work.Panels[0].Held)
 	assert.Equal(t, before+2, bars())
 }

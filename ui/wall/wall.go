@@ -36,9 +36,9 @@ type View struct {
 
 	measured measured
 	fit      fit
-	work     Work // as much of it as is shown
-	workFit  workFit
-	reading  string // for the coach
+	work     []workPage
+	standing []time.Duration // of the pages of the work
+	reading  string          // for the coach
 	drawn    drawn
 	shown    Face
 	ground   *canvas.Rectangle
@@ -106,11 +106,12 @@ func (v *View) Tick(now time.Time) {
 	if v.size.IsZero() {
 		return
 	}
-	scene, face := v.state.At(now)
+	scene, faces := v.state.At(now)
 	if !reflect.DeepEqual(scene, v.drawn.scene) || v.size != v.drawn.size {
 		v.lay(scene)
 	}
 	d := drawn{scene, turnAt(v.stands(scene), v.real(now.Sub(v.first))), v.notice, v.size, look.Current()}
+	face := v.faceOf(d, faces)
 	if same := reflect.DeepEqual(d, v.drawn); same && face == v.shown {
 		return
 	} else if !same {
@@ -150,8 +151,12 @@ func (v *View) lay(scene Scene) {
 		v.relay(fitClimb(m, v.screen(), v.size, wait))
 		v.reading = readingOf(m, v.fit, v.screen(), wait)
 	case scene.Work != nil:
-		v.work, v.workFit = fitWork(*scene.Work, v.screen(), v.size)
-		v.reading = fmt.Sprintf("The conditioning takes %s.", counted(len(v.workFit.pages), "page"))
+		was := v.standing
+		v.work, v.standing = fitWork(*scene.Work, v.screen(), v.size)
+		if v.drawn.scene.Work == nil || !slices.Equal(was, v.standing) {
+			v.first = v.now
+		}
+		v.reading = fmt.Sprintf("The conditioning takes %s.", counted(len(v.work), "page"))
 	default:
 		v.reading = "No class runs on the wall."
 	}
@@ -189,7 +194,7 @@ func (v *View) stands(s Scene) []time.Duration {
 	case s.Climb != nil:
 		return v.fit.stands
 	case s.Work != nil:
-		return v.workFit.stands
+		return v.standing
 	}
 	return nil
 }
@@ -201,8 +206,8 @@ func (v *View) paint() {
 	switch s := v.drawn.scene; {
 	case s.Climb != nil && len(v.fit.pages) > 0:
 		p.climb(*s.Climb, v.fit, v.drawn.turn, v.notice)
-	case s.Work != nil && len(v.workFit.pages) > 0:
-		p.work(v.work, v.workFit, v.drawn.turn, v.notice)
+	case s.Work != nil && len(v.work) > 0:
+		p.work(*s.Work, v.work[v.drawn.turn], v.drawn.turn, len(v.work), v.notice)
 	case s.Idle != nil:
 		v.ground.FillColor = color.Black
 		p.idle(*s.Idle, v.screen().believed(), v.size, v.notice)
@@ -211,11 +216,24 @@ func (v *View) paint() {
 	p.end()
 }
 
+// faceOf is the clock of what is shown.
+func (v *View) faceOf(d drawn, faces []Face) Face {
+	at := 0
+	if d.scene.Work != nil && d.turn < len(v.work) {
+		at = v.work[d.turn].index
+	}
+	if at < len(faces) {
+		return faces[at]
+	}
+	return Face{}
+}
+
 // face shows the clock and how far it has come.
 func (v *View) face(f Face) {
 	b, margin := v.fit.band, v.fit.margin
-	if v.drawn.scene.Work != nil {
-		b, margin = v.workFit.band, v.workFit.margin
+	if v.drawn.scene.Work != nil && len(v.work) > 0 {
+		f := v.work[v.drawn.turn].fit
+		b, margin = f.band, f.margin
 	}
 	if f.Text == "" || b.clock == 0 {
 		v.clock.Hide()

@@ -15,15 +15,15 @@ import (
 type Work struct {
 	Panels []Panel
 	Unit   string // of every load; empty where they say their own
-	Held   bool
 }
 
 // Panel is one workout and the tracks that do it.
 type Panel struct {
-	Tracks string
+	Tracks string // that do it; empty where everybody does
 	Head   string // "AMRAP 12:00"
 	Round  string // "minute 3 of 12", "usual pace: set 2 of 5"
 	Rest   bool   // nobody works just now
+	Held   bool   // its clock stands still
 	Items  []Item
 	Loads  bool // some item has loads
 }
@@ -37,19 +37,20 @@ type Item struct {
 	Usual   bool      // a usual athlete is about here
 }
 
-func (s State) work(now time.Time) (Work, Face) {
+func (s State) work(now time.Time) (Work, []Face) {
 	var w Work
-	var face Face
+	var faces []Face
 	for i, bw := range s.Board.Workouts {
 		m := bw.At(s.Board.Class.Workout, now)
-		w.Panels = append(w.Panels, panelOf(bw, m, s.courses[i]))
-		if face.Text == "" || m.Phase != clock.Over && face.Done >= 1 {
-			face = workFace(m)
-		}
+		p, face := panelOf(bw, m, s.courses[i]), workFace(m)
+		p.Held, face.Bright = face.Tone == Held, p.Rest
+		w.Panels, faces = append(w.Panels, p), append(faces, face)
 	}
-	face.Bright, w.Held = w.rests(), face.Tone == Held
+	if len(w.Panels) == 1 {
+		w.Panels[0].Tracks = ""
+	}
 	w.shareUnit()
-	return w, face
+	return w, faces
 }
 
 // shareUnit takes the unit off the loads where all have the same.
@@ -99,16 +100,6 @@ func workFace(m clock.WorkoutMoment) Face {
 		f.Tone = Soon
 	}
 	return f
-}
-
-// rests reports whether everybody rests.
-func (w Work) rests() bool {
-	for _, p := range w.Panels {
-		if !p.Rest {
-			return false
-		}
-	}
-	return len(w.Panels) > 0
 }
 
 func panelOf(w desk.BoardWorkout, m clock.WorkoutMoment, course []conditioning.Leg) Panel {
