@@ -34,11 +34,11 @@ func (d *Desk) Needs() []Need {
 	note := func(kind NeedKind, a gym.Athlete, text string) {
 		byKind[kind] = append(byKind[kind], Need{Kind: kind, Athlete: a.ID, Name: a.Name, Text: text})
 	}
-	for _, m := range d.Meetings(d.Today()) {
+	for _, m := range d.MeetingsNow() {
 		for _, due := range m.Expected {
 			if a, ok := d.Athlete(due.Athlete); ok && !seen[a.ID] && m.State != Done {
 				seen[a.ID] = true
-				d.needsOf(a, due.Plan, note)
+				d.needsOf(a, withPiece(due.Plan, m.Class, due.Track), note)
 			}
 		}
 	}
@@ -61,10 +61,18 @@ func (d *Desk) needsOf(a gym.Athlete, plan gym.DayPlan, note func(NeedKind, gym.
 			note(NeedRestriction, a, r.Text)
 		}
 	}
-	if !ok || plan.Main.Reps == 0 {
+	what := TrackDay{Plan: plan, Lift: lift.Name}.Work()
+	switch {
+	case !ok:
+		return
+	case len(plan.Main.Scheme) > 0:
+		if row := d.bySets(gym.Lifter{Athlete: a.ID}, lift.Key, plan.Main.Scheme[0]); row.Load == "" {
+			note(NeedNumber, a, what+": "+row.Why+".")
+		}
+		return
+	case plan.Main.Reps == 0:
 		return
 	}
-	what := fmt.Sprintf("%s %dRM", lift.Name, plan.Main.Reps)
 	switch base := d.BaseFor(a, lift, plan.Main.Reps); {
 	case base.Load == 0:
 		note(NeedNumber, a, what+": neither record nor estimate.")

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"windlass/internal/cycle"
@@ -32,8 +33,43 @@ type Meeting struct {
 // TrackDay is what a track does on a day.
 type TrackDay struct {
 	Track gym.Track
-	Plan  gym.DayPlan
-	Lift  string // the main lift as the coach reads it; empty for none
+	Plan  gym.DayPlan // with the main lift that the class was given, once it is opened
+	Lift  string      // the main lift as the coach reads it; empty for none
+}
+
+// Work says what the day's main lift asks for: "Back squat 3RM", or "Snatch by
+// percentages"; nothing without one.
+func (t TrackDay) Work() string {
+	switch {
+	case t.Lift == "":
+		return ""
+	case len(t.Plan.Main.Scheme) > 0:
+		return t.Lift + " by percentages"
+	}
+	return fmt.Sprintf("%s %dRM", t.Lift, t.Plan.Main.Reps)
+}
+
+// MeetingsNow returns what a coach can open or go on with today: the classes of the
+// day, and before them one of another day that is not finished. A class goes on
+// past midnight, and a machine may be told another time zone.
+func (d *Desk) MeetingsNow() []Meeting {
+	today := d.Meetings(d.Today())
+	live, ok := d.LiveClass()
+	if !ok || live.On == d.Today() {
+		return today
+	}
+	return append([]Meeting{d.meeting(d.slotNamed(live), live, live.On)}, today...)
+}
+
+// slotNamed is the place of a class in the timetable, as the class has it where
+// the timetable has none any more.
+func (d *Desk) slotNamed(c gym.Class) gym.Slot {
+	for _, s := range d.book.Slots {
+		if s.ID == c.Slot {
+			return s
+		}
+	}
+	return gym.Slot{Name: c.Name, At: c.At, Weekday: c.On.Weekday()}
 }
 
 // Meetings returns the classes of a day in order of their hour; none on a closed
@@ -73,7 +109,7 @@ func (d *Desk) meeting(s gym.Slot, c gym.Class, on day.Date) Meeting {
 		if len(s.Tracks) > 0 && !slices.Contains(s.Tracks, t.ID) {
 			continue
 		}
-		plan := d.PlanOn(t.ID, on)
+		plan := withPiece(d.PlanOn(t.ID, on), c, t.ID)
 		lift, _ := d.Lift(plan.Main.Lift)
 		m.Tracks = append(m.Tracks, TrackDay{Track: t, Plan: plan, Lift: lift.Name})
 	}
@@ -81,6 +117,15 @@ func (d *Desk) meeting(s gym.Slot, c gym.Class, on day.Date) Meeting {
 		m.Expected = d.Expected(s, on)
 	}
 	return m
+}
+
+// withPiece is a day plan with the main lift that a class gave the track, which the
+// coach may have changed.
+func withPiece(plan gym.DayPlan, c gym.Class, track gym.ID) gym.DayPlan {
+	if p, ok := c.Piece(track); ok {
+		plan.Main.Lift, plan.Main.Reps, plan.Main.Scheme = p.Lift, p.Reps, p.Scheme
+	}
+	return plan
 }
 
 func (d *Desk) meetingState(s gym.Slot, c gym.Class, on day.Date) MeetingState {

@@ -42,7 +42,7 @@ func newChooser(f *Floor) *chooser {
 func (c *chooser) content() fyne.CanvasObject { return c.all }
 
 func (c *chooser) refresh() {
-	c.meetings = c.floor.desk().Meetings(c.floor.desk().Today())
+	c.meetings = c.floor.desk().MeetingsNow()
 	c.list.Refresh()
 	for i, m := range c.meetings {
 		if m.State == desk.OnFloor || m.State == desk.ToCome {
@@ -82,7 +82,7 @@ func liftsOf(m desk.Meeting) string {
 		if text != "" {
 			text += ", "
 		}
-		text += fmt.Sprintf("%s (%s)", repMax(t.Lift, t.Plan.Main.Reps), t.Track.Name)
+		text += fmt.Sprintf("%s (%s)", t.Work(), t.Track.Name)
 	}
 	return text
 }

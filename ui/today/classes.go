@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"windlass/internal/day"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
@@ -50,7 +51,7 @@ func (t *Today) drawClasses() {
 	t.classes.Objects = nil
 	next := t.next()
 	for i, m := range t.meetings {
-		t.cards[i].show(m, i == next)
+		t.cards[i].show(m, i == next, t.shown)
 		t.classes.Objects = append(t.classes.Objects, t.cards[i].card)
 	}
 	if len(t.meetings) == 0 {
@@ -91,7 +92,7 @@ var states = map[desk.MeetingState]struct {
 }
 
 // show fills the card in. The next class is the one that Enter opens.
-func (c *classCard) show(m desk.Meeting, next bool) {
+func (c *classCard) show(m desk.Meeting, next bool, today day.Date) {
 	c.hour.SetText(m.Slot.At.String())
 	c.name.SetText(m.Slot.Name)
 	s := states[m.State]
@@ -103,7 +104,7 @@ func (c *classCard) show(m desk.Meeting, next bool) {
 			text.Show()
 		}
 	}
-	c.people.SetText(people(m))
+	c.people.SetText(people(m) + otherDay(m, today))
 	c.button(m, next)
 	c.card.Refresh()
 }
@@ -123,10 +124,8 @@ func (c *classCard) button(m desk.Meeting, next bool) {
 func trackLine(t desk.TrackDay) string {
 	line := t.Track.Name + ":  "
 	switch {
-	case t.Lift != "" && len(t.Plan.Main.Scheme) > 0:
-		line += t.Lift + " by percentages"
 	case t.Lift != "":
-		line += fmt.Sprintf("%s %dRM", t.Lift, t.Plan.Main.Reps)
+		line += t.Work()
 	case t.Plan.Kind == gym.RestDay:
 		line += "rest day"
 	default:
@@ -140,6 +139,14 @@ func people(m desk.Meeting) string {
 		return fmt.Sprintf("%d came, %d expected", n, len(m.Expected))
 	}
 	return fmt.Sprintf("%d expected", len(m.Expected))
+}
+
+// otherDay says of which day a class is that is still open today.
+func otherDay(m desk.Meeting, today day.Date) string {
+	if m.Class.ID == "" || m.Class.On == today {
+		return ""
+	}
+	return ", opened on " + m.Class.On.Long() + " and not finished"
 }
 
 // summary is the line under the date.

@@ -63,7 +63,7 @@ func (t *Today) Refresh(desk.Topic) {
 	d := t.host.Desk()
 	t.shown = d.Today()
 	t.date.SetText(t.shown.Long())
-	t.meetings = d.Meetings(t.shown)
+	t.meetings = d.MeetingsNow()
 	t.rows = d.Needs()
 	t.note.SetText(t.summary())
 	t.drawClasses()

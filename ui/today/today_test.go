@@ -4,6 +4,7 @@ import (
 	"flag"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/assert"
@@ -48,6 +49,20 @@ func TestEnterOpensTheNextClassOnTheFloor(t *testing.T) {
 	assert.Equal(t, class.ID, h.Sent)
 	assert.Equal(t, meetings[0].Slot.ID, class.Slot, "the first class that is to come")
 	uitest.See(t, h.On, "on the floor")
+}
+
+// A class that was opened on another day, of the calendar or of another time zone,
+// leads the page until it is finished.
+func TestAClassOfAnotherDayIsGoneOnWith(t *testing.T) {
+	d, now := uitest.DemoDesk(t)
+	meetings := d.Meetings(d.Today())
+	class, err := d.OpenClass(meetings[len(meetings)-1].Slot)
+	require.NoError(t, err)
+	*now = now.In(time.FixedZone("west", -10*3600))
+	h := uitest.Stage(t, d, look.Dark(), stage, today.New)
+	uitest.See(t, h.On, "Sunday 17 May 2026", class.Name, "opened on Monday 18 May 2026 and not finished", "Go on")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	assert.Equal(t, class.ID, h.Sent)
 }
 
 func TestANeedLeadsToTheRecord(t *testing.T) {
