@@ -10,7 +10,7 @@ import (
 // Grade is what a day's result amounts to.
 type Grade string
 
-// The grades: under the heavy line; from there to the record; over the record.
+// The grades: under the heavy line; from there to the record; a new record.
 const (
 	Under  Grade = "under"
 	Heavy  Grade = "heavy"
@@ -23,6 +23,7 @@ type Verdict struct {
 	Percent float64 // of the record, or of the estimate that stood in for it; 0 without either
 	Raises  bool    // the result becomes the record
 	Why     string  // one sentence for the coach
+	Doubt   string  // why it is hardly what was lifted, see [Doubt]; empty where it may be
 }
 
 // Judge weighs the load of the day's rep max against the record for the same rep
@@ -36,7 +37,7 @@ func Judge(load, record mass.Mass, source gym.Source, heavyLine float64, u mass.
 	}
 	v := Verdict{Grade: grade(load, record, heavyLine), Percent: percentOf(load, record)}
 	if source == gym.Estimate {
-		v.Raises = true
+		v.Grade, v.Raises = Record, true
 		v.Why = fmt.Sprintf("%s is %.1f %% of the estimate of %s, and the first result: it becomes the record.", load.In(u), v.Percent, record.In(u))
 		return v
 	}

@@ -27,7 +27,7 @@ func TestJudge(t *testing.T) {
 		{"tie", 140, 140, gym.Reported, climb.Heavy, false, "140 kg is 100.0 % of the record of 140 kg: a heavy day that ties the record, which stays."},
 		{"record by a change plate", 140.5, 140, gym.Tested, climb.Record, true, "140.5 kg is 100.4 % of the record of 140 kg: the record rises."},
 		{"first", 60, 0, "", climb.Record, true, "60 kg is the first result: it becomes the record."},
-		{"under an estimate", 80, 100, gym.Estimate, climb.Under, true, "80 kg is 80.0 % of the estimate of 100 kg, and the first result: it becomes the record."},
+		{"under an estimate", 80, 100, gym.Estimate, climb.Record, true, "80 kg is 80.0 % of the estimate of 100 kg, and the first result: it becomes the record."},
 		{"over an estimate", 105, 100, gym.Estimate, climb.Record, true, "105 kg is 105.0 % of the estimate of 100 kg, and the first result: it becomes the record."},
 	} {
 		v := climb.Judge(kg(row.load), kg(row.record), row.source, 90, mass.KG)

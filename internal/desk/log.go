@@ -60,7 +60,23 @@ func (d *Desk) verdict(c gym.Class, l gym.Lifter, load mass.Mass) climb.Verdict 
 	if best.Load > 0 {
 		record, source = best.Load, best.Source
 	}
-	return climb.Judge(load, record, source, c.Climb.HeavyLine, d.book.Settings.Unit)
+	v := climb.Judge(load, record, source, c.Climb.HeavyLine, d.book.Settings.Unit)
+	v.Doubt = d.doubt(c, l, load, record)
+	return v
+}
+
+// doubt says why a load is hardly what a lifter has lifted. Where neither record
+// nor estimate is known, what the climb found is.
+func (d *Desk) doubt(c gym.Class, l gym.Lifter, load, known mass.Mass) string {
+	if path, err := d.Path(c, l); err == nil && known == 0 {
+		known = path.Outcome.Load
+	}
+	var lightest mass.Mass
+	if rig, err := d.rig(l); err == nil {
+		least, _ := rig.Rack.AtLeast(0)
+		lightest = least.Total
+	}
+	return climb.Doubt(load, lightest, known, d.book.Settings.Unit)
 }
 
 func (d *Desk) result(id gym.ID) gym.Result {
@@ -107,7 +123,8 @@ func (d *Desk) LogResult(class, athlete gym.ID, text string) (climb.Verdict, err
 		append(changes, gym.PutClass{Class: put})...)
 }
 
-// Weigh says what a lifter's result would mean before it is logged.
+// Weigh says what a lifter's result would mean before it is logged. One with a doubt
+// is to be asked about first; [Desk.LogResult] believes the coach.
 func (d *Desk) Weigh(class, athlete gym.ID, text string) (climb.Verdict, error) {
 	c, ok := d.Class(class)
 	if !ok {

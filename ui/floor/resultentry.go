@@ -86,6 +86,11 @@ func (r *results) weigh() {
 		r.field.SetFault(kit.Sentence(err))
 		return
 	}
+	if v.Doubt != "" {
+		r.verdict.SetText(v.Doubt)
+		r.verdict.Tone(look.Warn)
+		return
+	}
 	r.verdict.SetText(v.Why)
 	r.verdict.Tone(toneIf(v.Raises, look.Good, look.Text))
 }

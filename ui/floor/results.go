@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"windlass/internal/climb"
 	"windlass/internal/clock"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
@@ -125,13 +126,33 @@ func (r *results) confirm() {
 		r.field.SetFault("Nothing stands here. Type what was lifted, or press M in the list.")
 		return
 	}
-	v, err := r.floor.desk().LogResult(r.floor.id, p.Lifter.Athlete, text)
+	if v, err := r.floor.desk().Weigh(r.floor.id, p.Lifter.Athlete, text); err == nil && v.Doubt != "" {
+		r.ask(p.Lifter.Athlete, text, v)
+		return
+	}
+	r.keep(p.Lifter.Athlete, text)
+}
+
+// ask lets the coach look again at what is hardly what was lifted.
+func (r *results) ask(athlete gym.ID, text string, v climb.Verdict) {
+	a, _ := r.floor.desk().Athlete(athlete)
+	kit.Ask(r.floor.host.Window().Canvas(), kit.Question{
+		Title:   "Log this for " + a.Name + "?",
+		Text:    v.Doubt + " Is that what was lifted?",
+		Actions: []kit.Action{{Label: "Write it again", Do: func() bool { r.field.Focus(); return true }}, {Label: "Log it as it is", Do: func() bool { r.keep(athlete, text); return true }}},
+		Cancel:  "Leave it open",
+	})
+}
+
+// keep logs a lifter's result and goes on to the next.
+func (r *results) keep(athlete gym.ID, text string) {
+	v, err := r.floor.desk().LogResult(r.floor.id, athlete, text)
 	if err != nil {
 		r.field.SetFault(kit.Sentence(err))
 		r.field.Focus()
 		return
 	}
-	a, _ := r.floor.desk().Athlete(p.Lifter.Athlete)
+	a, _ := r.floor.desk().Athlete(athlete)
 	r.floor.host.Say(a.Name+": "+v.Why, true)
 	r.on()
 }

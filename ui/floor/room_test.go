@@ -96,6 +96,23 @@ func TestOnlyTheDaysRepMaxIsLogged(t *testing.T) {
 	assert.Equal(t, h.lifter(c.ID, ada.ID).Result, record.ID)
 }
 
+// What is hardly what was lifted is asked about, and Enter twice does not log it.
+func TestADoubtfulResultIsAskedAbout(t *testing.T) {
+	h, _, ada, _ := small(t)
+	h.press(fyne.KeyF5, fyne.KeyR)
+	before := len(h.Book().Results)
+	uitest.Type(t, h.window, "8")
+	uitest.See(t, h.window, "8 kg is less than the lightest that can be lifted here")
+	h.press(fyne.KeyReturn)
+	uitest.See(t, h.window, "Log this for Ada Lund?")
+	h.press(fyne.KeyReturn)
+	assert.Len(t, h.Book().Results, before, "the usual answer is to write it again")
+	h.press(fyne.KeyReturn)
+	uitest.Tap(t, h.window, "Log it as it is")
+	results := h.Results(ada.ID)
+	assert.Equal(t, 8*mass.Kilogram, results[len(results)-1].Load)
+}
+
 func TestBoutsAndScoresAreTyped(t *testing.T) {
 	h, c, ada, bo := small(t)
 	h.press(fyne.KeyF5)
