@@ -80,10 +80,10 @@ func BenchmarkBout(b *testing.B) {
 
 // One step of the posterior.
 func BenchmarkStep(b *testing.B) {
-	g, h := newGrid(finePoints), DefaultHabits()
-	g.normal(3, 0.2)
+	g, h := newGrid(), DefaultHabits()
+	g.normal(3, 0.2, 0.1)
 	step := trial{load: 3, outcome: gym.Held, since: span{weeks: 1, trained: 1}}
 	for b.Loop() {
-		g.live(h, step)
+		g.live(&h, &step)
 	}
 }

@@ -35,6 +35,8 @@ type span struct {
 	weeks, trained float64
 	before         float64 // weeks trained up to its beginning
 	owed, owing    float64 // at its beginning and at its end
+	form, doubt    float64 // how the athlete's form changed meanwhile, and the variance of that
+	told           bool    // whether the log told that
 }
 
 // Mark adds a day of training.
@@ -100,7 +102,7 @@ func (c *Calendar) between(from, to day.Date) span {
 		return span{weeks: weeks, trained: weeks}
 	}
 	a, b := c.at(from), c.at(to)
-	return span{weeks, max(0, b.trained-a.trained), a.trained, a.owed, b.owed}
+	return span{weeks: weeks, trained: max(0, b.trained-a.trained), before: a.trained, owed: a.owed, owing: b.owed}
 }
 
 // since returns what lies between the first day and another.

@@ -22,11 +22,11 @@ func TestBetween(t *testing.T) {
 		{100, 100, span{}},
 		{121, 100, span{}},
 		{100, 121, span{weeks: 3, trained: 3}},
-		{121, 135, span{weeks: 2, trained: 2, before: 3}}, // two weeks off cost nothing
-		{121, 149, span{weeks: 4, before: 3, owing: 2}},   // a longer gap trained nothing
-		{121, 184, span{weeks: 9, before: 3, owing: 7}},   // first day back
-		{184, 191, span{1, 1, 3, 7, 5}},                   // a week makes two good
-		{191, 205, span{2, 2, 4, 5, 1}},
+		{121, 135, span{weeks: 2, trained: 2, before: 3}},                    // two weeks off cost nothing
+		{121, 149, span{weeks: 4, before: 3, owing: 2}},                      // a longer gap trained nothing
+		{121, 184, span{weeks: 9, before: 3, owing: 7}},                      // first day back
+		{184, 191, span{weeks: 1, trained: 1, before: 3, owed: 7, owing: 5}}, // a week makes two good
+		{191, 205, span{weeks: 2, trained: 2, before: 4, owed: 5, owing: 1}},
 		{50, 107, span{weeks: 57. / 7, trained: 1}}, // before the first day
 	} {
 		got := c.between(row.from, row.to)

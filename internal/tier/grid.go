@@ -7,16 +7,17 @@ import (
 )
 
 const (
-	finePoints   = 241 // of a posterior that a person sees
-	coarsePoints = 61  // of one that only helps to learn the gym's habits
-)
-
-const (
+	// fineness is the widest step, as a share of the logistic scale. What a grid
+	// holds is smooth on that scale, and the error of the trapezium rule falls with
+	// exp(−2π²·scale/step): a finer step would buy nothing.
+	fineness = 0.4
+	// leastPoints and mostPoints are the fewest and the most points of a grid.
+	leastPoints, mostPoints = 31, 241
 	// reach is how many standard deviations of the prior the grid extends to each
 	// side; the normal curve leaves 8e-11 outside.
 	reach = 6.5
 	// faint is a chance that no answer would notice.
-	faint = 1e-13
+	faint = 1e-12
 )
 
 // grid is a distribution of the capacity c on evenly spaced points. The
@@ -28,15 +29,18 @@ type grid struct {
 	from, to  int       // the points outside have no chance worth a name
 }
 
-func newGrid(points int) *grid {
-	return &grid{p: make([]float64, points), next: make([]float64, points)}
+func newGrid() *grid {
+	return &grid{p: make([]float64, 0, mostPoints), next: make([]float64, 0, mostPoints)}
 }
 
-// normal sets the grid to a normal distribution.
-func (g *grid) normal(mean, sd float64) {
+// normal sets the grid to a normal distribution, to be weighed by logistic curves
+// of a scale.
+func (g *grid) normal(mean, sd, scale float64) {
 	half := reach * sd
-	g.low, g.step = mean-half, 2*half/float64(len(g.p)-1)
-	g.from, g.to = 0, len(g.p)
+	n := min(max(leastPoints, int(2*half/(fineness*scale))+2), mostPoints)
+	g.p, g.next = g.p[:n], g.next[:n]
+	g.low, g.step = mean-half, 2*half/float64(n-1)
+	g.from, g.to = 0, n
 	for i := range g.p {
 		g.p[i] = 1
 	}
@@ -102,7 +106,7 @@ func (g *grid) odds(demand, scale float64) (first, factor float64) {
 
 // observe weighs the grid by the likelihood of an outcome at a demand, and
 // returns the chance that the grid had given to that outcome.
-func (g *grid) observe(h Habits, o gym.Outcome, demand float64) float64 {
+func (g *grid) observe(h *Habits, o gym.Outcome, demand float64) float64 {
 	e, factor := g.odds(demand, h.Scale)
 	k := math.Exp(-h.Slow / h.Scale)
 	live, sum := g.p[g.from:g.to], 0.0
@@ -117,12 +121,12 @@ func (g *grid) observe(h Habits, o gym.Outcome, demand float64) float64 {
 
 // choose weighs the grid by what a chosen load says. A load far off the grid
 // says no more than one at its edge.
-func (g *grid) choose(h Habits, demand float64) {
+func (g *grid) choose(h *Habits, demand float64) {
 	g.weigh(min(max(demand+h.Over, g.at(g.from)), g.at(g.to-1)), h.Choice)
 }
 
 // hold returns the chance that a demand is held.
-func (g *grid) hold(h Habits, demand float64) float64 {
+func (g *grid) hold(h *Habits, demand float64) float64 {
 	e, factor := g.odds(demand, h.Scale)
 	sum := 0.0
 	for _, p := range g.p[g.from:g.to] {
@@ -142,4 +146,19 @@ func (g *grid) moments() (mean, variance float64) {
 		variance += p * (float64(i) - mean) * (float64(i) - mean)
 	}
 	return g.at(g.from) + mean*g.step, variance * g.step * g.step
+}
+
+// below returns the chance that the capacity is under a demand. Half of a point
+// lies to each side of it.
+func (g *grid) below(demand float64) float64 {
+	x := (demand-g.low)/g.step + 0.5
+	n := min(max(int(x), g.from), g.to)
+	sum := 0.0
+	for _, p := range g.p[g.from:n] {
+		sum += p
+	}
+	if n < g.to && x > float64(n) {
+		sum += (x - float64(n)) * g.p[n]
+	}
+	return sum
 }

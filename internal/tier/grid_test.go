@@ -100,7 +100,7 @@ func TestPosteriorEqualsQuadrature(t *testing.T) {
 			for _, b := range bouts {
 				m.Observe(gym.Bout{Load: mass.Of(b.kg, mass.KG), Reps: b.reps, Outcome: b.o, On: b.on})
 				weeks := float64(b.on-at) / 7
-				d.diffuse(row.h.Growth*weeks, row.h.Drift*row.h.Drift*weeks)
+				d.diffuse(row.h.Growth*weeks, (row.h.Drift*row.h.Drift+row.h.Form*row.h.Form)*weeks)
 				demand := math.Log(b.kg) + row.h.Reps*math.Log(float64(b.reps)/40)
 				for i, x := range d.x {
 					if row.h.Choice > 0 && b.kg != last {
@@ -119,6 +119,8 @@ func TestPosteriorEqualsQuadrature(t *testing.T) {
 					demand := math.Log(kg) + row.h.Reps*math.Log(float64(reps)/40)
 					want := d.mean(func(x float64) float64 { return ordered(row.h, gym.Held, x-demand) })
 					assert.InDelta(t, want, m.Hold(mass.Of(kg, mass.KG), reps), 1e-6, "%g kg, %d reps", kg, reps)
+					want = d.mean(func(x float64) float64 { return came(Forecast{Came: x < demand}) })
+					assert.InDelta(t, want, m.TooHeavy(mass.Of(kg, mass.KG), reps), 0.01, "%g kg, %d reps", kg, reps)
 				}
 			}
 		})
@@ -196,9 +198,9 @@ func TestLogLikelihoodOfTheHousingData(t *testing.T) {
 // Time keeps the mean and adds exactly its variance, however short or long.
 func TestSpreadAddsItsVariance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		g := newGrid(finePoints)
+		g := newGrid()
 		sd := rapid.Float64Range(0.1, 0.4).Draw(t, "sd")
-		g.normal(3, sd)
+		g.normal(3, sd, 0.1)
 		added := square(rapid.Float64Range(0.001, 0.25).Draw(t, "spread") * sd)
 		_, before := g.moments()
 		g.spread(added, 0.1)
@@ -229,10 +231,10 @@ func TestAChoiceFarOffLeavesChances(t *testing.T) {
 
 // A step of the grid allocates nothing.
 func TestGridStepsDoNotAllocate(t *testing.T) {
-	g, h := newGrid(finePoints), Habits{Scale: 0.1, Slow: 0.2, Drift: 0.02, Choice: 0.3}
-	g.normal(3, 0.2)
+	g, h := newGrid(), Habits{Scale: 0.1, Slow: 0.2, Drift: 0.02, Choice: 0.3}
+	g.normal(3, 0.2, 0.1)
 	bout := trial{load: 3, outcome: gym.Held, choice: true, confidence: 1, since: span{weeks: 2, trained: 2}}
-	assert.Zero(t, testing.AllocsPerRun(100, func() { g.live(h, bout) }))
+	assert.Zero(t, testing.AllocsPerRun(100, func() { g.live(&h, &bout) }))
 }
 
 // Loads and priors far from each other leave finite chances that add up to 1.

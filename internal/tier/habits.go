@@ -31,6 +31,7 @@ type Habits struct {
 	Slow   float64 // how far over the capacity a load only slows
 	Reps   float64 // what a doubling of the reps costs, as a power
 	Drift  float64 // standard deviation of c after a week, growing with its root
+	Form   float64 // the same of what all of an athlete's movements share
 	Growth float64 // of c, a week trained, at the beginning of the athlete's log
 	Ease   float64 // weeks of training after which growth is half of that; 0 is never
 	Loss   float64 // of c, a week away beyond the first two
@@ -46,7 +47,7 @@ const lapse = 0.01
 // DefaultHabits are those of a gym whose log is still too short to teach any:
 // the project's own choice, no source.
 func DefaultHabits() Habits {
-	return Habits{Scale: 0.10, Slow: 0.20, Reps: 0.15, Drift: 0.012, Growth: 0.002, Loss: 0.005, Over: 0.1}
+	return Habits{Scale: 0.10, Slow: 0.20, Reps: 0.15, Drift: 0.008, Form: 0.009, Growth: 0.002, Loss: 0.005, Over: 0.1}
 }
 
 // chances returns the chance of each outcome when the capacity exceeds the

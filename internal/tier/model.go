@@ -16,7 +16,9 @@ type Prior struct{ Mean, SD float64 }
 type Model struct {
 	rack   Rack
 	habits Habits
-	days   *Calendar
+	time   interface {
+		between(from, to day.Date) span
+	}
 	grid   *grid
 	at     day.Date // the day that the grid speaks for
 	bouts  []gym.Bout
@@ -29,8 +31,8 @@ func New(p Prior, r Rack, h Habits, days *Calendar) *Model {
 	if days == nil {
 		days = &Calendar{}
 	}
-	m := &Model{rack: r, habits: h, days: days, grid: newGrid(finePoints)}
-	m.grid.normal(p.Mean, p.SD)
+	m := &Model{rack: r, habits: h, time: days, grid: newGrid()}
+	m.grid.normal(p.Mean, p.SD, h.Scale)
 	return m
 }
 
@@ -44,7 +46,7 @@ func (m *Model) Observe(b gym.Bout) float64 {
 	t := m.rack.trialOf(b, m.course)
 	t.since = m.pass(b.On)
 	m.bouts, m.course = append(m.bouts, b), m.course.then(b)
-	return m.grid.live(m.habits, t)
+	return m.grid.live(&m.habits, &t)
 }
 
 // Hold returns the chance that a load is held for so many reps on the day the
@@ -53,7 +55,16 @@ func (m *Model) Hold(load mass.Mass, reps int) float64 {
 	if load <= 0 {
 		return 1
 	}
-	return m.grid.hold(m.habits, m.demand(load, reps))
+	return m.grid.hold(&m.habits, m.demand(load, reps))
+}
+
+// TooHeavy returns the chance that so many reps with a load are held less than half
+// of the time, on the day the model has come to.
+func (m *Model) TooHeavy(load mass.Mass, reps int) float64 {
+	if load <= 0 {
+		return 0
+	}
+	return m.grid.below(m.demand(load, reps))
 }
 
 // Capacity returns the mean and the standard deviation of the log of the load, in
@@ -67,7 +78,7 @@ func (m *Model) Capacity() (mean, sd float64) {
 func (m *Model) Rack() Rack { return m.rack }
 
 // Advance lets time pass until a day; an earlier day changes nothing.
-func (m *Model) Advance(on day.Date) { m.grid.age(m.habits, m.pass(on)) }
+func (m *Model) Advance(on day.Date) { m.grid.age(&m.habits, m.pass(on)) }
 
 // Bouts returns the bouts taken into account, oldest first. Do not change it.
 func (m *Model) Bouts() []gym.Bout { return m.bouts }
@@ -82,7 +93,7 @@ func (m *Model) pass(on day.Date) span {
 	if m.at == day.None {
 		m.at = on
 	}
-	passed := m.days.between(m.at, on)
+	passed := m.time.between(m.at, on)
 	m.at = max(m.at, on)
 	return passed
 }

@@ -26,7 +26,7 @@ type column struct {
 // person is an athlete as the pool sees one.
 type person struct {
 	standard gym.Standard
-	effect   int // in the pool
+	form     form
 	days     Calendar
 	pairs    []*pair
 	general  float64 // mean relative strength over the known linked lifts; 0 when none is known
@@ -41,7 +41,6 @@ type pair struct {
 	slot   int     // of its message in the pool; -1 without bouts
 	rows   []int   // of Standing.bouts, in order
 	trials []trial // the same, as they were when the log was learnt
-	early  span    // from the athlete's first day to the first of the bouts
 }
 
 // person gathers what the records say of an athlete as a whole.
@@ -58,7 +57,8 @@ func (s *Standing) person(a gym.Athlete, movements []gym.Movement) *person {
 	if n := len(seen); n > 0 {
 		p.general, class = sum/float64(n), knownAthlete
 	}
-	p.effect = s.pool.add(class)
+	p.form.class = class
+	s.pool.forms = append(s.pool.forms, &p.form)
 	return p
 }
 
@@ -93,8 +93,16 @@ func (s *Standing) newPair(athlete gym.ID, who *person, m gym.Movement) *pair {
 		slope, relative, class, worth = ownSlope, r, ownLinked, ownWorth
 	}
 	p.base = logOf(m.Loads[who.standard].Full) + worth*relative
-	p.silent = message{class: class, terms: [terms]term{
-		{who.effect, 1}, {s.columns[column{m.Key, who.standard}], 1}, {slope, relative},
+	p.silent = message{form: &who.form, class: class, terms: [terms]term{
+		{s.columns[column{m.Key, who.standard}], 1}, {standardOf(who.standard), 1}, {slope, relative},
 	}}
 	return p
+}
+
+// standardOf is the effect of a load standard.
+func standardOf(s gym.Standard) int {
+	if s == gym.StandardW {
+		return standardW
+	}
+	return standardM
 }

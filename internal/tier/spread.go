@@ -16,13 +16,15 @@ func (g *grid) spread(variance, scale float64) {
 		return
 	case t < 1:
 		// The sampled curve would be wrong below one step: three weights a side
-		// match the second and fourth moments exactly.
-		far := (3*t*t - t) / 24
-		near := (t - 8*far) / 2
-		g.begin(1-2*near-2*far, 2)
-		g.both(1, near)
-		g.both(2, far)
-		g.finish(2)
+		// match the second, fourth and sixth moments exactly.
+		w3 := (15*t*t*t - 15*t*t + 4*t) / 720
+		w2 := (3*t*t-t)/24 - 6*w3
+		w1 := t/2 - 4*w2 - 9*w3
+		g.begin(1-2*(w1+w2+w3), 3)
+		g.both(1, w1)
+		g.both(2, w2)
+		g.both(3, w3)
+		g.finish(3)
 	default:
 		g.bell(t, max(1, int(min(math.Sqrt(t), smooth*scale/g.step))))
 	}

@@ -40,15 +40,16 @@ func Learn(ctx context.Context, book *gym.Book, strength Strength) (*Standing, e
 	for i := range s.bouts {
 		s.place(i)
 	}
+	for _, a := range book.Athletes {
+		who := s.people[a.ID]
+		who.form.cut(&who.days)
+	}
 	for _, p := range s.tried {
 		s.replay(p)
 	}
-	steps := []func(){s.exchange, s.exchange, s.learn, s.exchange}
-	for _, step := range steps {
-		if err := ctx.Err(); err != nil {
-			return nil, fmt.Errorf("learn from the log: %w", err)
-		}
-		step()
+	s.pool.fit(s.habits)
+	if err := s.study(ctx); err != nil {
+		return nil, err
 	}
 	return s, nil
 }
@@ -89,7 +90,9 @@ func (s *Standing) Model(athlete gym.ID, movement gym.MovementKey, on day.Date) 
 	if len(p.rows) > 0 {
 		start = min(on, s.bouts[p.rows[0]].On)
 	}
-	m := New(s.prior(p, p.who.days.since(start)), p.rack, s.habits, &p.who.days)
+	t := &timeline{person: p.who, habits: s.habits}
+	m := New(s.prior(p, &t.gauss, start), p.rack, s.habits, nil)
+	m.time = t
 	m.at = start
 	for _, row := range p.rows {
 		if s.bouts[row].On <= on {
@@ -155,61 +158,29 @@ func (s *Standing) place(row int) *pair {
 // replay turns a pair's bouts into trials.
 func (s *Standing) replay(p *pair) {
 	first := s.bouts[p.rows[0]].On
-	p.early = p.who.days.since(first)
+	p.trials = make([]trial, 0, len(p.rows))
 	var c course
 	at := first
 	for _, row := range p.rows {
 		b := &s.bouts[row]
 		t := p.rack.trialOf(*b, c)
-		t.since = p.who.days.between(at, b.On)
+		t.since, t.first = p.who.days.between(at, b.On), p.who.days.since(b.On)
+		t.on, t.stretch = b.On, p.who.form.of(b.On)
 		p.trials = append(p.trials, t)
 		c, at = c.then(*b), b.On
 	}
 }
 
-// prior returns what everything but the pair's own bouts says of its capacity
-// after a span of time since the athlete's first day.
-func (s *Standing) prior(p *pair, since span) Prior {
-	m := p.silent
+// prior returns what everything but the pair's own bouts says of its capacity on a
+// day, and leaves the athlete's form in g.
+func (s *Standing) prior(p *pair, g *gauss, on day.Date) Prior {
+	m := &p.silent
 	if p.slot >= 0 {
-		m = s.pool.messages[p.slot]
+		m = &s.pool.messages[p.slot]
 	}
 	mean, variance := s.pool.predict(m)
-	grown, _ := s.habits.over(since)
-	return Prior{Mean: p.base + mean + grown, SD: math.Sqrt(variance)}
+	s.pool.without(g, m)
+	k := m.form.of(on)
+	gained := s.habits.gained(p.who.days.since(on))
+	return Prior{Mean: p.base + mean + g.mean[k] + gained, SD: math.Sqrt(variance + g.variance(k, k))}
 }
-
-// exchange lets every pair tell the pool what its bouts say, and fits the pool.
-func (s *Standing) exchange() {
-	g := newGrid(coarsePoints)
-	for _, p := range s.tried {
-		s.pool.messages[p.slot] = s.message(g, p)
-	}
-	s.pool.fit()
-}
-
-// message returns what a pair's bouts add to its prior, as a normal curve over
-// the capacity at the athlete's first day.
-func (s *Standing) message(g *grid, p *pair) message {
-	prior := s.prior(p, p.early)
-	g.normal(prior.Mean, prior.SD)
-	grown, _ := s.habits.over(p.early)
-	mean, variance := prior.Mean, prior.SD*prior.SD
-	for _, t := range p.trials {
-		g.live(s.habits, t)
-		shift, added := s.habits.over(t.since)
-		mean, variance, grown = mean+shift, variance+added, grown+shift
-	}
-	after, left := g.moments()
-	m := p.silent
-	m.precision = max(0, 1/left-1/variance)
-	if m.precision < slight {
-		m.precision = 0
-		return m
-	}
-	m.y = (after/left-mean/variance)/m.precision - grown - p.base
-	return m
-}
-
-// slight is a precision that is not worth a message: a standard deviation of 30.
-const slight = 1e-3

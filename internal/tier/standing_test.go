@@ -152,7 +152,7 @@ func TestLearnTwice(t *testing.T) {
 func TestRackOf(t *testing.T) {
 	b := smallBook()
 	r := RackOf(b.Equipment, b.Movements[0], gym.StandardW, 0.8)
-	assert.Equal(t, Rack{40, bells, gym.TierLoads{Full: kg(16), Mid: kg(12), Light: kg(8)}, 0.8}, r)
+	assert.Equal(t, Rack{Usual: 40, Owned: bells, Tiers: gym.TierLoads{Full: kg(16), Mid: kg(12), Light: kg(8)}, Confidence: 0.8}, r)
 	r = RackOf(gym.Equipment{}, b.Movements[0], gym.StandardM, 0.8)
 	assert.Equal(t, []mass.Mass{kg(8), kg(12), kg(16), kg(20), kg(24)}, r.Owned)
 }

@@ -3,6 +3,7 @@ package tier
 import (
 	"math"
 
+	"windlass/internal/day"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 )
@@ -16,6 +17,9 @@ type trial struct {
 	least      bool    // the load is the lightest there is
 	heavier    float64 // log of the next load that could have been suggested; +Inf for none
 	confidence float64
+	on         day.Date
+	stretch    int
+	first      span // since the athlete's first day
 }
 
 // trialOf returns the trial of a bout after a course. Only a first load and a
@@ -41,41 +45,65 @@ func (r Rack) trialOf(b gym.Bout, c course) trial {
 
 // live takes a grid through the time before a trial and through the trial, and
 // returns the chance that was given to its outcome.
-func (g *grid) live(h Habits, t trial) float64 {
+func (g *grid) live(h *Habits, t *trial) float64 {
 	g.age(h, t.since)
 	demand := t.load + h.Reps*t.reps
-	if t.choice && h.Choice > 0 && !g.advised(h, t) {
+	if t.choice && h.Choice > 0 && !advised(g, h, t) {
 		g.choose(h, demand)
 	}
 	return g.observe(h, t.outcome, demand)
 }
 
-// advised reports whether the load is what the program would have suggested. A
-// coach who follows it says nothing new, and taking the program's own caution for
-// the coach's eye would keep an athlete from ever going up.
-func (g *grid) advised(h Habits, t trial) bool {
-	if !t.least && g.hold(h, t.load+h.Reps*t.reps) < t.confidence {
+// advised reports whether the load is what the program would have suggested to
+// somebody it knows so much of. A coach who follows it says nothing new, and taking
+// the program's own caution for the coach's eye would keep an athlete from ever
+// going up.
+func advised[B interface {
+	hold(h *Habits, demand float64) float64
+}](b B, h *Habits, t *trial,
+) bool {
+	if !t.least && b.hold(h, t.load+h.Reps*t.reps) < t.confidence {
 		return false
 	}
-	return math.IsInf(t.heavier, 1) || g.hold(h, t.heavier+h.Reps*t.reps) < t.confidence
+	return math.IsInf(t.heavier, 1) || b.hold(h, t.heavier+h.Reps*t.reps) < t.confidence
 }
 
 // age lets a span of time pass.
-func (g *grid) age(h Habits, s span) {
+func (g *grid) age(h *Habits, s span) {
 	shift, variance := h.over(s)
 	g.low += shift
 	g.spread(variance, h.Scale)
 }
 
 // over returns what a span of time does to a capacity: its mean shift, and the
-// variance that it adds, as a break costs one athlete more than another.
-func (h Habits) over(s span) (shift, variance float64) {
-	lost := min(h.Loss*s.owing, mostLost) - min(h.Loss*s.owed, mostLost)
-	return h.grown(s) - lost, h.Drift*h.Drift*s.weeks + lost*lost/4
+// variance that it adds.
+func (h *Habits) over(s span) (shift, variance float64) {
+	shift, variance = h.gained(s), h.Drift*h.Drift*s.weeks
+	if s.told {
+		return shift + s.form, variance + s.doubt
+	}
+	return shift, variance + h.wander(s)
 }
 
+// gained is what a span of time is expected to add to a capacity.
+func (h *Habits) gained(s span) float64 { return h.grown(s) - h.lost(s) }
+
+func (h *Habits) lost(s span) float64 {
+	return min(h.Loss*s.owing, mostLost) - min(h.Loss*s.owed, mostLost)
+}
+
+// wander is the variance of what a span of time does to an athlete's form, as a
+// break costs one athlete more than another.
+func (h *Habits) wander(s span) float64 {
+	lost := h.lost(s)
+	return h.Form*h.Form*s.weeks + lost*lost/4 + still
+}
+
+// still keeps a variance from being nothing.
+const still = 1e-9
+
 // grown is what training adds over a span: Growth a week, halved every Ease weeks.
-func (h Habits) grown(s span) float64 {
+func (h *Habits) grown(s span) float64 {
 	if h.Ease <= 0 {
 		return h.Growth * s.trained
 	}
