@@ -124,21 +124,17 @@ func (d *Desk) boutRows(w gym.Workout, row BoutRow, asked amounts, logged map[pa
 // HoldAt returns the chance that a row's athlete holds a load for its reps; 0 for a
 // movement that has no load.
 func (d *Desk) HoldAt(r BoutRow, load mass.Mass) float64 {
-	standing, err := d.standing()
+	holds, err := d.Holds(r.Athlete, r.Movement, r.Reps, load)
 	if err != nil {
 		return 0
 	}
-	model, err := standing.Model(r.Athlete, r.Movement, d.Today())
-	if err != nil {
-		return 0
-	}
-	return model.Hold(load, r.Reps)
+	return holds[0]
 }
 
 // BoutChance writes the chance that a row's athlete holds a load, rounded down: "15
 // kg has a chance of 81 % of being held".
 func (d *Desk) BoutChance(r BoutRow, load mass.Mass) string {
-	return fmt.Sprintf("%s has a chance of %d %% of being held.", load.In(r.Unit), int(100*d.HoldAt(r, load)+1e-9))
+	return fmt.Sprintf("%s has a chance of %s of being held.", load.In(r.Unit), tier.Percent(d.HoldAt(r, load)))
 }
 
 // StrangeLoad says what is odd about a load of a row, in a sentence for the coach,

@@ -52,7 +52,7 @@ func (d *Desk) Caution(o gym.Override) (string, error) {
 	}
 	var against []string
 	if s := a.Decision.Suggestion; o.Load > s.Load {
-		holds, err := d.Holds(o.Athlete, o.Movement, o.Load)
+		holds, err := d.Holds(o.Athlete, o.Movement, 0, o.Load)
 		if err != nil {
 			return "", err
 		}
@@ -80,9 +80,9 @@ func stoppedWith(bouts []gym.Bout, load mass.Mass) (gym.Bout, bool) {
 	return gym.Bout{}, false
 }
 
-// Holds returns the chance of each of some loads that an athlete holds it today in
-// a usual bout of a movement.
-func (d *Desk) Holds(athlete gym.ID, movement gym.MovementKey, loads ...mass.Mass) ([]float64, error) {
+// Holds returns the chance of each of some loads that an athlete holds it today for
+// so many reps of a movement; 0 reps are a usual bout's.
+func (d *Desk) Holds(athlete gym.ID, movement gym.MovementKey, reps int, loads ...mass.Mass) ([]float64, error) {
 	standing, err := d.standing()
 	if err != nil {
 		return nil, err
@@ -93,7 +93,7 @@ func (d *Desk) Holds(athlete gym.ID, movement gym.MovementKey, loads ...mass.Mas
 	}
 	chances := make([]float64, len(loads))
 	for i, load := range loads {
-		chances[i] = model.Hold(load, 0)
+		chances[i] = model.Hold(load, reps)
 	}
 	return chances, nil
 }

@@ -73,7 +73,7 @@ func (s TierStanding) Beside() string {
 	case s.Usual != s.Suggested:
 		return "suggested tier: " + TierWord(s.Suggested)
 	case s.Decided > 0:
-		return "tier as suggested, " + count(s.Decided, "load") + " decided"
+		return count(s.Decided, "load") + " decided"
 	}
 	return ""
 }

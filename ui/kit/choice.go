@@ -136,12 +136,12 @@ func (c *Choice) show() {
 	if f == nil || !c.focused {
 		return
 	}
-	if !drawn(c.sheet) {
-		c.showLater()
-		return
-	}
 	at := f.floats().under(c.sheet, c.drop.MinSize().Height)
 	f.floats().show(c.drop, at, fyne.NewSize(max(c.Size().Width, dropWidth), c.drop.MinSize().Height))
+	shown(c.drop, drawn(c.sheet))
+	if c.drop.Hidden {
+		c.showLater()
+	}
 }
 
 // untilDrawn is longer than it takes a window to draw what was just opened.
@@ -151,13 +151,13 @@ const untilDrawn = 60 * time.Millisecond
 // once it drew it.
 func drawn(o fyne.CanvasObject) bool { return fyne.CurrentApp().Driver().CanvasForObject(o) != nil }
 
-// showLater opens the list of a field that has the keyboard before it was drawn,
-// as the first field of a question has.
+// showLater shows the list of a field that had the keyboard before it was drawn, as
+// the first field of a question has. Until then it answers keys, unseen.
 func (c *Choice) showLater() {
 	time.AfterFunc(untilDrawn, func() {
 		fyne.Do(func() {
-			if c.focused && !c.isOpen() {
-				c.openAll()
+			if c.isOpen() {
+				c.show()
 			}
 		})
 	})

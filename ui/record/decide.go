@@ -61,7 +61,7 @@ func (b *bouts) decide() {
 		return
 	}
 	q := &loadAsked{of: b, advice: a, why: newWhy(b.of.host.Desk().Today()), caution: kit.NewProse("", 400).Tone(look.Warn)}
-	q.load = kit.NewChoice("Load", b.loadOptions(a), func(kit.Option) { q.warn() })
+	q.load = kit.NewChoice("Load", b.loadOptions(a), func(kit.Option) { q.warn() }).PassEscape()
 	s := a.Decision.Suggestion
 	q.load.Set(keyOf(a.Rack, s.Load))
 	b.of.ask(kit.Question{
@@ -126,7 +126,7 @@ func (q *loadAsked) keep() bool {
 // loadOptions are the loads that the gym owns for a movement, each with its tier
 // and the chance that it is held.
 func (b *bouts) loadOptions(a desk.Advice) []kit.Option {
-	chances, err := b.of.host.Desk().Holds(b.athlete.ID, a.Movement.Key, a.Rack.Owned...)
+	chances, err := b.of.host.Desk().Holds(b.athlete.ID, a.Movement.Key, 0, a.Rack.Owned...)
 	var options []kit.Option
 	for i, load := range a.Rack.Owned {
 		note := desk.TierWord(tier.TierOf(load, a.Rack.Tiers))
