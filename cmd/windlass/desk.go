@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"crypto/rand"
+	"errors"
 	"os"
 	"time"
 
@@ -35,15 +36,25 @@ func runDesk(o options) error {
 	c.window = c.app.NewWindow("Windlass")
 	c.window.Resize(ui.Size)
 	c.app.Lifecycle().SetOnStopped(c.close)
+	var refused error
 	if o.demo || exists(o.db) {
-		if err := c.open(); err != nil {
-			return err
+		if refused = c.open(); refused != nil {
+			c.window.Resize(ui.RefusedSize)
+			c.window.SetContent(ui.Refused(c.window, refusal(refused), refused, c.window.Close))
 		}
 	} else {
 		c.window.SetContent(ui.FirstRun(c.window, c.begin))
 	}
 	c.window.ShowAndRun()
-	return nil
+	return refused
+}
+
+// refusal is the heading of why the gym's file cannot be opened.
+func refusal(err error) string {
+	if errors.Is(err, store.ErrLocked) {
+		return "This gym is open in another window"
+	}
+	return "This gym cannot be opened"
 }
 
 // newApp returns Fyne's application in our own look. Fyne complains on the
@@ -160,7 +171,7 @@ func (c *console) close() {
 // listen lets the class's clock be heard. Without a device it is silent, and the
 // coach is told once.
 func (c *console) listen(ctx context.Context, engine *sound.Engine) {
-	say := func(sentence string) { fyne.Do(func() { c.main.Say(sentence, false) }) }
+	say := func(sentence string) { fyne.Do(func() { c.main.Warn(sentence) }) }
 	if err := hear(ctx, c.options, engine, say); err != nil {
 		fyne.Do(func() { c.main.Fail(err) })
 	}

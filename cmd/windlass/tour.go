@@ -68,6 +68,7 @@ func runTour(o options) error {
 	}
 	var failed error
 	t.app.Lifecycle().SetOnStarted(func() {
+		_ = moveTo(t.window, 0, 0) // the wall stands beside it; elsewhere they may lie over each other
 		go func() {
 			failed = errors.Join(t.walk(tourStops()), t.wall.close())
 			fyne.Do(t.app.Quit)

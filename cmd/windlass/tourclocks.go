@@ -33,7 +33,7 @@ var swingSquatRow = []gym.Item{
 }
 
 // wallReads is how long the wall is given to read what every track does now.
-const wallReads = time.Second
+const wallReads = 2 * time.Second
 
 // clockOfEachFormat gives every track of the class one format after the other and
 // keeps the wall of each; then the class has its own workouts again.

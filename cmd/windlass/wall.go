@@ -27,8 +27,10 @@ type wallWindow struct {
 	window  fyne.Window
 	view    *wall.View
 	place   *placing
-	class   atomic.Pointer[gym.Class] // as the file said it last
-	shows   atomic.Pointer[string]    // how much of the class is shown at once
+	class   atomic.Pointer[gym.Class]  // as the file said it last
+	shows   atomic.Pointer[string]     // how much of the class is shown at once
+	says    atomic.Pointer[wall.State] // what the file said since the last drawing
+	queued  atomic.Bool                // a drawing waits for Fyne's thread
 }
 
 // runWall shows the wall until its window is closed or the desk asks for that.
@@ -65,15 +67,25 @@ func runWall(o options) error {
 			askClose:   func() string { fyne.Do(w.app.Quit); return "" },
 			askReading: w.reading,
 		})
-		if !o.plain() {
-			go w.place.run(ctx)
+		if o.plain() {
+			time.AfterFunc(arriveAfter, func() { fyne.Do(w.stepAside) })
+			return
 		}
+		go w.place.run(ctx)
 	})
 	w.window.ShowAndRun()
 	stop()
 	<-done
 	return nil
 }
+
+// besideDesk is the right edge of the desk's window where that begins at the left of
+// the screen, with its frame.
+const besideDesk = 1460
+
+// stepAside leaves the desk in sight; where a window cannot be placed it stays where
+// it is.
+func (w *wallWindow) stepAside() { _ = moveTo(w.window, besideDesk, 0) }
 
 // typed is the wall's own keyboard: full screen with one key.
 func (w *wallWindow) typed(key *fyne.KeyEvent) {
@@ -103,13 +115,15 @@ func (w *wallWindow) run(ctx context.Context, file *follower) {
 		if changed {
 			state := reader.Read(book)
 			w.keep(state)
-			fyne.Do(func() { w.show(state) })
+			w.says.Store(&state)
 		}
 		notice := ""
 		if err != nil {
 			notice = "The gym's file cannot be read; the clock goes on from what it said last."
 		}
-		fyne.Do(func() { w.tick(notice) })
+		if w.queued.CompareAndSwap(false, true) { // a slow screen shows the present, not a queue
+			fyne.Do(func() { w.draw(notice) })
+		}
 		select {
 		case <-ctx.Done():
 		case <-time.After(w.untilNext()):
@@ -151,7 +165,12 @@ func (w *wallWindow) show(s wall.State) {
 	w.view.Show(s, w.options.pace.now())
 }
 
-func (w *wallWindow) tick(notice string) {
+// draw shows what the file said last, and the present second.
+func (w *wallWindow) draw(notice string) {
+	w.queued.Store(false)
+	if state := w.says.Swap(nil); state != nil {
+		w.show(*state)
+	}
 	if notice == "" {
 		notice = w.place.notice
 	}
