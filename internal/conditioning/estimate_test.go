@@ -251,3 +251,21 @@ func TestCalibrateHeedsFewScoresLess(t *testing.T) {
 	assert.ErrorIs(t, err, ErrKind)
 	assert.ErrorContains(t, err, "score 2")
 }
+
+// A row of 300 m takes 75 s at the catalogue's pace, which is more than a minute
+// and than 20 s of work.
+func TestSlotsThatAreTooShortAreSaid(t *testing.T) {
+	_, find := catalogue(t)
+	emom := gym.Workout{Format: gym.EMOM, Seconds: 600, Items: []gym.Item{do(10, "burpee"), do(300, "row-metres"), {}}}
+	assert.Equal(t, "Row takes a usual athlete 1:15 when fresh, longer than the minute has.", SlotAdvice(emom, find, DefaultPace()))
+	assert.Equal(t, "One movement a minute, in turn.", TurnsNote(emom))
+	emom.Items[1].Amount = 200
+	assert.Empty(t, SlotAdvice(emom, find, DefaultPace()))
+	intervals := gym.Workout{Format: gym.Intervals, Rounds: 6, Work: 20, Items: []gym.Item{do(10, "burpee"), do(0, "row-metres")}}
+	assert.Contains(t, SlotAdvice(intervals, find, DefaultPace()), "longer than the work has")
+	assert.Equal(t, "One movement a round, in turn.", TurnsNote(intervals))
+	intervals.Items = intervals.Items[1:]
+	assert.Empty(t, SlotAdvice(intervals, find, DefaultPace()), "as much as possible")
+	assert.Empty(t, TurnsNote(intervals), "there is one movement only")
+	assert.Empty(t, SlotAdvice(wholes["rounds"], find, DefaultPace())+TurnsNote(wholes["rounds"]))
+}

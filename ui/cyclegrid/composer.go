@@ -33,7 +33,7 @@ type composer struct {
 }
 
 func newComposer(w *workoutPart) *composer {
-	c := &composer{workout: w, text: kit.NewProse("", 200), why: kit.NewProse("", 200).Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
+	c := &composer{workout: w, text: kit.NewProse("", 200), why: kit.NewProse("", 200).Small().Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	c.take = kit.NewButton("Take it", c.accept).Primary()
 	c.back = kit.NewButton("Back", c.before).Plain().Tip("Goes back to the proposal before this one.")
 	buttons := kit.Row(look.Gap1, c.take, kit.NewButton("Another", c.another).Key("C"), c.back, kit.NewButton("Leave it", func() {

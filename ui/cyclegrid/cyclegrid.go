@@ -46,7 +46,7 @@ type Cycle struct {
 }
 
 // sideWidth is what the day editor needs beside the grid.
-const sideWidth float32 = 384
+const sideWidth float32 = 392
 
 // New makes the room.
 func New(h room.Host) room.Room {
