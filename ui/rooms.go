@@ -40,6 +40,7 @@ func (w *Window) keys() []room.Key {
 		{Press: "Ctrl+Z", Does: "Take the last change back", Do: w.undo},
 		{Press: "Ctrl+Y", Does: "Make it again", Do: w.redo},
 		{Press: "Ctrl+W", Does: "Open, fill or close the wall", Do: w.Wall},
+		{Press: "F12", Does: "Switch the sound of the clock off or on", Do: w.mute},
 	}
 	for i, m := range makers {
 		keys = append(keys, room.Key{Press: roomKey(i), Does: "Go to " + m.name, Do: func() { w.show(i, "") }})

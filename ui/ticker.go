@@ -39,7 +39,7 @@ func (w *Window) tick() time.Duration {
 	w.learn()
 	now := w.desk.Now()
 	if sentence, err := w.desk.MindClock(now); w.Fail(err) && sentence != "" {
-		w.Say(sentence, false)
+		w.Warn(sentence)
 	}
 	w.rooms[w.front].Tick(now)
 	class, _ := w.desk.LiveClass()

@@ -194,6 +194,10 @@ func (w *Window) Say(sentence string, undo bool) {
 	w.notice.Say(sentence, nil)
 }
 
+// Warn shows a sentence that a coach should not miss, about something that goes on
+// all the same.
+func (w *Window) Warn(sentence string) { w.notice.Warn(sentence) }
+
 // Fail implements room.Host.
 func (w *Window) Fail(err error) bool {
 	if err == nil {
@@ -205,6 +209,19 @@ func (w *Window) Fail(err error) bool {
 
 // undo takes the last step back. Of a long one that is still on its way, when
 // nothing was done since, it is that.
+// mute switches the sound of the class's clock off or on.
+func (w *Window) mute() {
+	on := !w.desk.Settings().Sound
+	if !w.Fail(w.desk.ChangeSettings(func(s *gym.Settings) error { s.Sound = on; return nil })) {
+		return
+	}
+	said := "The clock is silent from now on. F12 lets it sound again."
+	if on {
+		said = "The clock sounds its cues."
+	}
+	w.Say(said, true)
+}
+
 func (w *Window) undo() {
 	if w.cart.stop() {
 		return

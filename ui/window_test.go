@@ -109,6 +109,34 @@ func TestFirstRunOffersThreeWaysAndTheCaution(t *testing.T) {
 	picture(t, in, "first-run")
 }
 
+// Who starts the program by its icon a second time sees why no second one opens.
+func TestARefusedFileIsToldInAWindow(t *testing.T) {
+	uitest.App(t, look.Dark())
+	in := uitest.OpenAs(t, look.Dark(), ui.RefusedSize, kit.NewBody(""))
+	left := 0
+	err := fmt.Errorf("open %q: another program is using the file; close the other program, then try again", "gym.windlass")
+	in.SetContent(ui.Refused(in, "This gym is open in another window", err, func() { left++ }))
+	in.Resize(ui.RefusedSize.AddWidthHeight(1, 1))
+	uitest.See(t, in, "This gym is open in another window", "another program is using the file. Close the other program")
+	picture(t, in, "refused")
+	uitest.Key(t, in, fyne.KeyReturn, fyne.KeyEscape)
+	uitest.Tap(t, in, "Close")
+	assert.Equal(t, 3, left)
+}
+
+func TestTheClockIsMutedFromEverywhere(t *testing.T) {
+	w, in := open(t, look.Dark())
+	w.Open(room.Floor, "")
+	was := w.Desk().Settings().Sound
+	uitest.Key(t, in, fyne.KeyF12)
+	assert.NotEqual(t, was, w.Desk().Settings().Sound)
+	uitest.See(t, in, "The clock is silent from now on. F12 lets it sound again.")
+	uitest.Key(t, in, fyne.KeyF12)
+	assert.Equal(t, was, w.Desk().Settings().Sound)
+	uitest.Key(t, in, fyne.KeyF1)
+	uitest.See(t, in, "Switch the sound of the clock off or on")
+}
+
 func TestEveryRoomIsDrawnInTheLookThatWasChosen(t *testing.T) {
 	w, in := open(t, look.Dark())
 	for _, name := range []string{room.Roster, room.Handouts, room.Gym} {

@@ -2,6 +2,7 @@ package floor
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -87,7 +88,7 @@ func (h *hereList) refresh() {
 	if h.due == nil {
 		h.due = h.setUp.floor.desk().ExpectedIn(h.setUp.floor.class)
 	}
-	h.whole = h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.due)
+	h.whole = h.settled(h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.due))
 	expected := 0
 	for _, r := range h.whole {
 		if r.Expected {
@@ -97,6 +98,28 @@ func (h *hereList) refresh() {
 	h.count.SetText(fmt.Sprintf("%d here, %d expected", len(h.setUp.floor.class.Lifters), expected))
 	h.rows = desk.Matching(h.whole, h.search.Text())
 	h.list.Refresh()
+}
+
+// settled keeps rows where they stood, so that a second click hits whom the first
+// one did. Who is new stands where the desk puts them.
+func (h *hereList) settled(fresh []desk.Arrival) []desk.Arrival {
+	now := map[gym.ID]desk.Arrival{}
+	for _, r := range fresh {
+		now[r.Athlete.ID] = r
+	}
+	var rows []desk.Arrival
+	stood := map[gym.ID]bool{}
+	for _, old := range h.whole {
+		if r, ok := now[old.Athlete.ID]; ok {
+			rows, stood[old.Athlete.ID] = append(rows, r), true
+		}
+	}
+	for i, r := range fresh {
+		if !stood[r.Athlete.ID] {
+			rows = slices.Insert(rows, min(i, len(rows)), r)
+		}
+	}
+	return rows
 }
 
 // find shows who fits what is typed; the first has the cursor.
@@ -120,12 +143,14 @@ func (h *hereList) flip(row int) {
 	if row >= len(h.rows) {
 		name := strings.TrimSpace(h.search.Text())
 		h.search.SetText("")
+		h.whole = nil
 		h.setUp.walkIn(name)
 		return
 	}
 	r := h.rows[row]
 	if h.search.Text() != "" {
 		h.search.SetText("")
+		h.whole = nil // nobody points at a row: who was found comes up to those who are here
 	}
 	h.setUp.flip(r.Athlete.ID, r.Here)
 	h.keep(r.Athlete.ID)

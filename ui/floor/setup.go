@@ -44,7 +44,7 @@ func (s *setUp) content() fyne.CanvasObject { return s.all }
 func (s *setUp) tick(clock.Moment) {}
 
 func (s *setUp) show() {
-	s.here.due = nil
+	s.here.due, s.here.whole = nil, nil
 	s.here.search.SetText("")
 	s.here.refresh()
 	s.here.search.Focus()
@@ -75,12 +75,29 @@ func (s *setUp) flip(athlete gym.ID, here bool) {
 	a, _ := s.floor.desk().Athlete(athlete)
 	s.chosen = athlete
 	if here {
-		s.floor.did(s.floor.desk().CheckOut(s.floor.id, athlete), a.Name+" is not here.")
+		s.checkOut(a)
 		return
 	}
 	if s.floor.host.Fail(s.floor.desk().CheckIn(s.floor.id, athlete)) {
 		s.floor.host.Say(s.welcome(athlete), true)
 	}
+}
+
+// checkOut takes an athlete out of the class, and asks first where calls would be
+// lost by a slip.
+func (s *setUp) checkOut(a gym.Athlete) {
+	out := func() { s.floor.did(s.floor.desk().CheckOut(s.floor.id, a.ID), a.Name+" is not here.") }
+	st, _ := s.floor.desk().Standing(s.floor.class, a.ID)
+	if !s.floor.moment().Started && len(st.Lifter.Calls) == 0 {
+		out()
+		return
+	}
+	kit.Ask(s.floor.host.Window().Canvas(), kit.Question{
+		Title:   "Take " + a.Name + " out of the class?",
+		Text:    "The clock has started. The station and " + counted(len(st.Lifter.Calls), "call") + " go too.",
+		Actions: []kit.Action{{Label: "Take out", Do: func() bool { out(); return true }}},
+		Cancel:  "Stay in the class",
+	})
 }
 
 // welcome says where a lifter goes and what is counted from.
@@ -136,6 +153,7 @@ func (s *setUp) keys() []room.Key {
 	keys := []room.Key{
 		{Press: "F5", Does: "Start the clock", Do: s.start},
 		{Press: "F", Does: "Find an athlete", Do: func() { s.here.search.Focus() }},
+		{Press: "Esc", Does: "Leave the search; the numbers then move the chosen lifter"},
 		{Press: "F6", Does: "Share the stations anew", Do: s.share},
 		{Press: "F7", Does: "Take the lower number that is offered", Do: s.detail.lower},
 		{Press: "F8", Does: "Do the first mend", Do: s.notes.press("F8")},

@@ -41,14 +41,14 @@ func NewField(label string) *Field {
 	return f
 }
 
-// NewSearch returns a line to search with: a hint instead of a label, and Escape
-// empties it.
+// NewSearch returns a line to search with: a hint instead of a label. Escape empties
+// it, and leaves it when it is empty, so that the window's single keys are heard.
 func NewSearch(hint string) *Field {
 	f := &Field{search: true}
 	f.init(f, "")
 	f.name = hint
 	f.entry.SetPlaceHolder(hint)
-	f.entry.onKey = f.clearOnEscape
+	f.OnKey(nil)
 	return f
 }
 
@@ -74,12 +74,20 @@ func (f *Field) init(w fyne.Widget, label string) {
 	f.ExtendBaseWidget(w)
 }
 
-func (f *Field) clearOnEscape(key *fyne.KeyEvent) bool {
-	if key.Name != fyne.KeyEscape || f.entry.Text == "" {
+// escape empties a search, or leaves an empty one to the question or the window
+// around it.
+func (f *Field) escape(key *fyne.KeyEvent) (used bool) {
+	if !f.search || key.Name != fyne.KeyEscape {
 		return false
 	}
-	f.entry.SetText("")
-	return true
+	if f.entry.Text != "" {
+		f.entry.SetText("")
+		return true
+	}
+	if c := canvasOf(f.entry); c != nil && c.Overlays().Top() == nil {
+		c.Unfocus()
+	}
+	return false
 }
 
 // Named gives a field without a label of its own the name by which tests and
@@ -141,7 +149,7 @@ func (f *Field) OnLeave(do func()) *Field {
 
 // OnKey is offered every key before the text is; it returns whether it used it.
 func (f *Field) OnKey(do func(*fyne.KeyEvent) (used bool)) *Field {
-	f.entry.onKey = do
+	f.entry.onKey = func(key *fyne.KeyEvent) bool { return do != nil && do(key) || f.escape(key) }
 	return f
 }
 

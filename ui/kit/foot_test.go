@@ -2,6 +2,7 @@ package kit_test
 
 import (
 	"errors"
+	"image/color"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -39,6 +40,31 @@ func TestNoticeOfAFaultOffersNoStepBack(t *testing.T) {
 	uitest.See(t, w, "The last backup is a week old.")
 	uitest.Tap(t, w, "Clear this line")
 	uitest.NotSee(t, w, "backup")
+}
+
+// The green tick is for what was done, and not for what the coach is only told.
+func TestNoticeTicksWhatWasDone(t *testing.T) {
+	uitest.App(t, look.Dark())
+	n := kit.NewNotice()
+	w := uitest.Open(t, kit.Column(0, n))
+	green := func() bool {
+		picture := w.Canvas().Capture()
+		want, bounds := look.Dark()[look.Good], picture.Bounds()
+		for y := bounds.Min.Y; y < bounds.Max.Y; y++ {
+			for x := bounds.Min.X; x < bounds.Max.X; x++ {
+				if color.NRGBAModel.Convert(picture.At(x, y)) == color.NRGBAModel.Convert(want) {
+					return true
+				}
+			}
+		}
+		return false
+	}
+	n.Say("Result saved.", func() {})
+	assert.True(t, green())
+	n.Say("No class is left today.", nil)
+	assert.False(t, green())
+	n.Warn("No sound.")
+	assert.False(t, green())
 }
 
 func TestProgress(t *testing.T) {

@@ -53,3 +53,25 @@ func TestKeysAreHeardOnce(t *testing.T) {
 	uitest.Key(t, w, fyne.KeyN, fyne.KeySpace)
 	assert.Equal(t, []fyne.KeyName{fyne.KeyF5, fyne.KeyN, fyne.KeySpace}, heard)
 }
+
+// Escape empties a search, and then leaves it to the window's single keys.
+func TestEscapeLeavesASearch(t *testing.T) {
+	uitest.App(t, look.Dark())
+	for name, search := range map[string]*kit.Field{
+		"alone":    kit.NewSearch("Find"),
+		"with ear": kit.NewSearch("Find").OnKey(func(*fyne.KeyEvent) bool { return false }),
+	} {
+		w := uitest.Open(t, search)
+		var heard []fyne.KeyName
+		kit.HearKeys(w.Canvas(), func(key *fyne.KeyEvent) { heard = append(heard, key.Name) })
+		search.Focus()
+		uitest.Type(t, w, "ada")
+		uitest.Key(t, w, fyne.KeyEscape)
+		assert.Empty(t, search.Text(), name)
+		uitest.Type(t, w, "1")
+		assert.Equal(t, "1", search.Text(), name)
+		uitest.Key(t, w, fyne.KeyEscape, fyne.KeyEscape, fyne.Key4)
+		assert.Empty(t, search.Text(), name)
+		assert.Equal(t, []fyne.KeyName{fyne.KeyEscape, fyne.Key4}, heard, name)
+	}
+}

@@ -30,8 +30,13 @@ func NewNotice() *Notice {
 	return n
 }
 
-// Say shows a sentence; undo, if not nil, is offered as a button.
+// Say shows a sentence. One with undo, which is offered as a button, tells what was
+// done and has the tick; another only tells how things stand.
 func (n *Notice) Say(sentence string, undo func()) {
+	if undo == nil {
+		n.say(sentence, Ring, look.Muted, nil)
+		return
+	}
 	n.say(sentence, Tick, look.Good, undo)
 }
 
