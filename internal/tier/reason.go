@@ -39,6 +39,8 @@ func verdict(s Suggestion, a Ask, r Rack, last mass.Mass) string {
 	switch s.Bound {
 	case ByChance:
 		return fmt.Sprintf("%s has a chance of %s of being held, less than the %s wanted: %s", s.Next.In(a.Unit), Percent(s.Above), wanted(r.Confidence), take)
+	case ByDoubt:
+		return fmt.Sprintf("too little is known to rule out that %s is too heavy (%s): %s", s.Next.In(a.Unit), Percent(s.Heavy), take)
 	case ByStep:
 		return "no more than one implement above the heaviest held: " + take
 	case ByStop:

@@ -54,7 +54,9 @@ func TestSuggest(t *testing.T) {
 		tier  gym.Tier
 		bound Bound
 	}{
-		{"nothing logged, usual prior", usual, nil, 20, gym.Mid, ByChance},
+		{"nothing logged, usual prior: with care", usual, nil, 16, gym.Light, ByDoubt},
+		{"nothing logged, well known", Prior{math.Log(24), 0.05}, nil, 20, gym.Mid, ByChance},
+		{"the first one back: with care", usual, []went{{20, gym.Held, 1}, {20, gym.Held, 2}, {20, gym.Held, 3}}, 20, gym.Mid, ByChance},
 		{"nothing logged, strong", strong, nil, 36, gym.Full, ByStock},
 		{"one implement above the heaviest held", strong, []went{{12, gym.Held, 1}}, 16, gym.Light, ByStep},
 		{"held at a mass the gym does not own", strong, []went{{14, gym.Held, 1}}, 16, gym.Light, ByStep},
@@ -87,7 +89,7 @@ func TestWhy(t *testing.T) {
 		log  []went
 		want string
 	}{
-		{nil, "no bout logged yet: a first guess from the standard loads; 24 kg has a chance of 49 % of being held, less than the 75 % wanted: take 20 kg"},
+		{nil, "no bout logged yet: a first guess from the standard loads; too little is known to rule out that 20 kg is too heavy (18 %): take 16 kg"},
 		{
 			[]went{{16, gym.Held, 1}, {16, gym.Held, 2}, {20, gym.Held, 3}, {24, gym.Slowed, 4}, {20, gym.Held, 5}},
 			"16 kg held twice, 20 kg held twice, 24 kg slowed on 4 March; 24 kg has a chance of 51 % of being held, less than the 75 % wanted: stay on 20 kg",

@@ -96,11 +96,8 @@ func (h *Habits) lost(s span) float64 {
 // break costs one athlete more than another.
 func (h *Habits) wander(s span) float64 {
 	lost := h.lost(s)
-	return h.Form*h.Form*s.weeks + lost*lost/4 + still
+	return h.Form*h.Form*s.weeks + lost*lost/4
 }
-
-// still keeps a variance from being nothing.
-const still = 1e-9
 
 // grown is what training adds over a span: Growth a week, halved every Ease weeks.
 func (h *Habits) grown(s span) float64 {
