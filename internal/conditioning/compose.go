@@ -44,23 +44,29 @@ const (
 )
 
 // Compose proposes a workout. The same brief and seed give the same one, another
-// seed likely another. Heats are proposed only where nothing else fits. The error wraps [ErrNoProposal] and says which wish left
-// too little to choose from.
-func Compose(b Brief, seed uint64) (Proposal, error) {
-	err := error(nil)
+// seed likely another. Heats are proposed only where nothing else fits. The error
+// wraps [ErrNoProposal] and says which wish left too little to choose from.
+func Compose(b Brief, seed uint64) (p Proposal, err error) {
 	for heats := 1; heats <= composeHeats; heats++ {
-		var c *composer
-		if c, err = newComposer(b, seed, heats); err != nil {
-			continue
+		if p, err = compose(b, seed, heats); err == nil {
+			return p, nil
 		}
-		for range tries {
-			if p, ok := c.draw(); ok {
-				return p, nil
-			}
-		}
-		err = c.nothing()
 	}
 	return Proposal{}, err
+}
+
+// compose draws until something fits that needs at most so many heats.
+func compose(b Brief, seed uint64, heats int) (Proposal, error) {
+	c, err := newComposer(b, seed, heats)
+	if err != nil {
+		return Proposal{}, err
+	}
+	for range tries {
+		if p, ok := c.draw(); ok {
+			return p, nil
+		}
+	}
+	return Proposal{}, c.nothing()
 }
 
 // nothing says why no draw was good.

@@ -56,28 +56,55 @@ func TestShare(t *testing.T) {
 		way   Way
 		words string
 	}{
-		"enough": {all(6, 16), doing(gym.AMRAP, swing, run), Way{1, 1, 1},
-			"All 6 can work at once: there is enough of everything it takes."},
+		"enough": {
+			all(6, 16), doing(gym.AMRAP, swing, run),
+			Way{1, 1, 1},
+			"All 6 can work at once: there is enough of everything it takes.",
+		},
 		"body weight": {all(30, 16), doing(gym.AMRAP, run), Way{1, 1, 1}, "All 30 can work at once: it takes no implements."},
-		"not counted": {all(30, 8), doing(gym.AMRAP, swing, run), Way{1, 1, 1},
-			"All 30 can work at once, if there are enough of what nobody has counted: bell."},
-		"half begin at the other movement": {all(12, 16), doing(gym.AMRAP, swing, run), Way{2, 1, 1},
-			"Too few for all 12 at once: 16 kg bell (12 wanted, 6 there). Begin at different movements, in 2 groups."},
+		"not counted": {
+			all(30, 8), doing(gym.AMRAP, swing, run),
+			Way{1, 1, 1},
+			"All 30 can work at once, if there are enough of what nobody has counted: bell.",
+		},
+		"half begin at the other movement": {
+			all(12, 16), doing(gym.AMRAP, swing, run),
+			Way{2, 1, 1},
+			"Too few for all 12 at once: 16 kg bell (12 wanted, 6 there). Begin at different movements, in 2 groups.",
+		},
 		"a bell that serves for both movements is taken once": {all(6, 16), doing(gym.ForTime, swing, squat), Way{1, 1, 1}, ""},
-		"so groups do not help there": {all(7, 16), doing(gym.ForTime, swing, squat), Way{1, 1, 2},
-			"Too few for all 7 at once: 16 kg bell (7 wanted, 6 there). Go in two heats, about 20 min in all."},
-		"a pair each": {all(4, 16), doing(gym.EMOM, press, run), Way{2, 1, 1},
-			"Too few for all 4 at once: 16 kg bell (8 wanted, 6 there). Begin at different movements, in 2 groups."},
+		"so groups do not help there": {
+			all(7, 16), doing(gym.ForTime, swing, squat),
+			Way{1, 1, 2},
+			"Too few for all 7 at once: 16 kg bell (7 wanted, 6 there). Go in two heats, about 20 min in all.",
+		},
+		"a pair each": {
+			all(4, 16), doing(gym.EMOM, press, run),
+			Way{2, 1, 1},
+			"Too few for all 4 at once: 16 kg bell (8 wanted, 6 there). Begin at different movements, in 2 groups.",
+		},
 		"a chipper begins at its head": {all(12, 16), doing(gym.Chipper, swing, run), Way{1, 1, 2}, ""},
-		"turns in the rest of intervals": {all(16, 0), intervals, Way{1, 4, 1},
-			"Too few for all 16 at once: rower (16 wanted, 4 there). Take turns, a quarter working while the others rest."},
+		"turns in the rest of intervals": {
+			all(16, 0), intervals,
+			Way{1, 4, 1},
+			"Too few for all 16 at once: rower (16 wanted, 4 there). Take turns, a quarter working while the others rest.",
+		},
 		"turns in the rest of sets": {all(12, 16), sets, Way{1, 2, 1}, ""},
-		"one sled at any load": {all(3, 40), doing(gym.AMRAP, pull, run, run), Way{3, 1, 1},
-			"Too few for all 3 at once: sled (3 wanted, 1 there). Begin at different movements, in 3 groups."},
-		"a load that the gym does not own": {all(2, 20), doing(gym.AMRAP, swing, run), Way{},
-			"Too few for all 2 at once: 20 kg bell (2 wanted, 0 there). Even three heats would not do: choose other loads or another movement."},
-		"nothing does": {all(20, 24), doing(gym.ForTime, swing, run), Way{},
-			"Too few for all 20 at once: 24 kg bell (20 wanted, 2 there). Even three heats would not do: choose other loads or another movement."},
+		"one sled at any load": {
+			all(3, 40), doing(gym.AMRAP, pull, run, run),
+			Way{3, 1, 1},
+			"Too few for all 3 at once: sled (3 wanted, 1 there). Begin at different movements, in 3 groups.",
+		},
+		"a load that the gym does not own": {
+			all(2, 20), doing(gym.AMRAP, swing, run),
+			Way{},
+			"Too few for all 2 at once: 20 kg bell (2 wanted, 0 there). Even three heats would not do: choose other loads or another movement.",
+		},
+		"nothing does": {
+			all(20, 24), doing(gym.ForTime, swing, run),
+			Way{},
+			"Too few for all 20 at once: 24 kg bell (20 wanted, 2 there). Even three heats would not do: choose other loads or another movement.",
+		},
 		"nobody": {all(0, 24), doing(gym.ForTime, swing), Way{1, 1, 1}, ""},
 	} {
 		s := test.crowd.Share(test.w, seldom)

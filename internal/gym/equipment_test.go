@@ -37,8 +37,10 @@ func TestPieces(t *testing.T) {
 	kg := func(n int) mass.Mass { return mass.Mass(n) * mass.Kilogram }
 	e := gym.Equipment{
 		Bars: []plates.Bar{
-			{Key: "a", Kind: plates.Barbell, Count: 8}, {Key: "b", Kind: plates.LightBarbell, Count: 6},
-			{Key: "c", Kind: plates.Technique, Count: 2}, {Key: "d", Kind: "axle", Count: 3},
+			{Key: "a", Kind: plates.Barbell, Count: 8},
+			{Key: "b", Kind: plates.LightBarbell, Count: 6},
+			{Key: "c", Kind: plates.Technique, Count: 2},
+			{Key: "d", Kind: "axle", Count: 3},
 		},
 		Implements: []gym.Implement{
 			{Kind: "kettlebell", Masses: []mass.Mass{kg(8), kg(12)}, Each: map[mass.Mass]int{kg(8): 4}},

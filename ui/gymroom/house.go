@@ -141,8 +141,10 @@ func (h *house) noise() fyne.CanvasObject {
 		h.set("The volume is changed.", func(s *gym.Settings) { s.Volume = volumes[i] })
 	})
 	rows, actions := h.own.sound()
-	rows = append([]fyne.CanvasObject{h.sound,
-		labelled("Volume", h.volume, "Every cue is shown on the screen as well, with or without sound.")}, rows...)
+	rows = append([]fyne.CanvasObject{
+		h.sound,
+		labelled("Volume", h.volume, "Every cue is shown on the screen as well, with or without sound."),
+	}, rows...)
 	return kit.NewCard("Sound", kit.Column(look.Gap2, rows...), actions...)
 }
 
