@@ -78,7 +78,7 @@ func (s TierStanding) Beside() string {
 	return ""
 }
 
-// String tells how many movements stand at each tier: "2 at full, 5 at mid, 1 at
+// String tells how many movements stand at each tier: "2 full, 5 mid, 1 under
 // light".
 func (s TierStanding) String() string {
 	if s.Usual == "" {
@@ -87,7 +87,7 @@ func (s TierStanding) String() string {
 	var parts []string
 	for i := len(tiersDown) - 1; i >= 0; i-- {
 		if n := s.Count[tiersDown[i]]; n > 0 {
-			parts = append(parts, fmt.Sprintf("%d at %s", n, TierWord(tiersDown[i])))
+			parts = append(parts, fmt.Sprintf("%d %s", n, TierWord(tiersDown[i])))
 		}
 	}
 	return strings.Join(parts, ", ")

@@ -65,13 +65,16 @@ func (b *bouts) decide() {
 	s := a.Decision.Suggestion
 	q.load.Set(keyOf(a.Rack, s.Load))
 	b.of.ask(kit.Question{
-		Title: a.Movement.Name + " for " + b.athlete.Name,
+		Title: a.Movement.Name + " for " + b.athlete.Name, Width: decideWidth,
 		Text: fmt.Sprintf("Suggested for %s is %s, with a chance of %s of being held. It stays in sight beside what you decide.",
 			desk.WorkText(a.Movement, 0), s.Load.In(a.Unit), tier.Percent(s.Hold)),
 		Body:  kit.Column(look.Gap2, q.load, kit.Tall(cautionHeight, kit.Fill(q.caution)), q.why.reason, q.why.until),
 		First: q.load.Keyboard(), Actions: []kit.Action{{Label: "Decide", Do: q.keep}},
 	})
 }
+
+// decideWidth is that of the questions: a fault of a date stands in one line.
+const decideWidth = 620
 
 // cautionHeight is that of the lines that a caution may need.
 const cautionHeight = 46
@@ -176,9 +179,9 @@ func (r *Record) decideForAll() {
 	tell(which.Chosen())
 	w := newWhy(d.Today())
 	r.ask(kit.Question{
-		Title: "The most for every movement of " + a.Name,
-		Text:  "By tier, today's loads are " + standing.String() + ". A tier for all makes loads lighter where they are over it, and none heavier. A load decided for one movement goes before it.",
-		Body:  kit.Column(look.Gap2, kit.NewCaption("At most"), kit.Row(0, which, kit.Fill()), effect, w.reason, w.until), First: w.reason.Keyboard(),
+		Title: "The most for every movement of " + a.Name, Width: decideWidth,
+		Text: "By tier, today's loads are: " + standing.String() + ". A tier for all makes loads lighter where they are over it, and none heavier. A load decided for one movement goes before it.",
+		Body: kit.Column(look.Gap2, kit.NewCaption("At most"), kit.Row(0, which, kit.Fill()), effect, w.reason, w.until), First: w.reason.Keyboard(),
 		Actions: []kit.Action{{Label: "Decide", Do: func() bool {
 			o := gym.Override{Athlete: a.ID, Tier: tiers[which.Chosen()], From: d.Today()}
 			return w.into(&o) && r.keepDecision(o, w)
