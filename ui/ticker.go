@@ -42,9 +42,18 @@ func (w *Window) tick() time.Duration {
 		w.Warn(sentence)
 	}
 	w.rooms[w.front].Tick(now)
+	if w.watch != nil && !w.due.IsZero() {
+		w.watch(w.due, w.desk.Now())
+	}
 	class, _ := w.desk.LiveClass()
-	return max(leastWait, time.Duration(float64(clock.ToSecond(class, now))/w.speed))
+	left := clock.ToSecond(class, now)
+	w.due = now.Add(left)
+	return max(leastWait, time.Duration(float64(left)/w.speed))
 }
+
+// Watch lets f hear of every second, by the desk's clock: when it was due, and when
+// the room in front had put it into its widgets.
+func (w *Window) Watch(f func(due, drawn time.Time)) { w.watch, w.due = f, time.Time{} }
 
 // learn begins beside Fyne's thread what the desk has to learn anew.
 func (w *Window) learn() {

@@ -9,6 +9,7 @@ package ui
 import (
 	"context"
 	"slices"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -55,6 +56,8 @@ type Window struct {
 	gym     *kit.Text
 	life    context.Context // ends with the window, and what is on its way with it
 	end     context.CancelFunc
+	due     time.Time                  // of the next second, while somebody watches
+	watch   func(due, drawn time.Time) // nil for nobody
 }
 
 // NewWindow fills a window with the console. It must be called on Fyne's thread.

@@ -32,6 +32,8 @@ func run(o options) error {
 	switch {
 	case o.wall:
 		return runWall(o)
+	case o.late > 0:
+		return runLateness(o)
 	case o.tour != "":
 		return runTour(o)
 	}

@@ -7,19 +7,21 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"time"
 
 	"windlass/internal/store"
 )
 
 // options are what the command line asks for.
 type options struct {
-	db    string // the gym's file
-	demo  bool   // make the demo gym there when there is no file
-	wall  bool   // be the wall of the desk that has the file open
-	tour  string // folder for the tour's pictures
-	light bool   // the tour or the wall in the light look
-	size  string // of a wall that is a plain window, see checkSize
-	pace  pace   // a clock that runs faster, for the tour
+	db    string        // the gym's file
+	demo  bool          // make the demo gym there when there is no file
+	wall  bool          // be the wall of the desk that has the file open
+	tour  string        // folder for the tour's pictures
+	light bool          // the tour or the wall in the light look
+	size  string        // of a wall that is a plain window, see checkSize
+	pace  pace          // a clock that runs faster, for the tour
+	late  time.Duration // how long to measure the clock's lateness; 0 is not
 }
 
 func parseOptions(args []string, out io.Writer) (options, error) {
@@ -33,6 +35,7 @@ func parseOptions(args []string, out io.Writer) (options, error) {
 	flags.StringVar(&o.tour, "tour", "", "walk through every room of the demo gym and keep pictures in a `folder`")
 	flags.BoolVar(&o.light, "light", false, "take the tour, or show the wall, in the light look")
 	flags.StringVar(&o.size, "size", "", "show the wall as a window of a size, `WxH` or WxH@INCHES, for pictures")
+	flags.DurationVar(&o.late, "lateness", 0, "run a class of the demo gym for so long, bring a large sheet in meanwhile, and report how late the seconds come")
 	flags.StringVar(&paced, "pace", "", "run the clock of the tour: `start,real,speed`")
 	if err := flags.Parse(args); err != nil {
 		return o, err
@@ -54,6 +57,8 @@ func parseOptions(args []string, out io.Writer) (options, error) {
 func (o options) complete() (options, error) {
 	switch {
 	case o.db != "":
+	case o.late > 0:
+		o.db = filepath.Join(os.TempDir(), "windlass-lateness.windlass")
 	case o.tour != "":
 		o.db = filepath.Join(o.tour, "tour.windlass")
 	case o.demo:

@@ -60,6 +60,11 @@ func runTour(o options) error {
 	if o.light {
 		t.album.look = "light"
 	}
+	return t.run(func() error { return t.walk(tourStops()) })
+}
+
+// run opens the window and walks through it beside Fyne's thread.
+func (t *tour) run(walk func() error) error {
 	t.window = t.app.NewWindow("Windlass")
 	t.window.Resize(ui.Size)
 	t.app.Lifecycle().SetOnStopped(t.close)
@@ -70,7 +75,7 @@ func runTour(o options) error {
 	t.app.Lifecycle().SetOnStarted(func() {
 		_ = moveTo(t.window, 0, 0) // the wall stands beside it; elsewhere they may lie over each other
 		go func() {
-			failed = errors.Join(t.walk(tourStops()), t.wall.close())
+			failed = errors.Join(walk(), t.wall.close())
 			fyne.Do(t.app.Quit)
 		}()
 	})
@@ -90,10 +95,12 @@ func forget(db string) error {
 
 // tourPace is a clock at 60 times the real one that begins on the Monday of the
 // week of a given instant.
-func tourPace(now time.Time) pace {
+func tourPace(now time.Time) pace { return mondayPace(now, 60) }
+
+func mondayPace(now time.Time, speed float64) pace {
 	monday := now.AddDate(0, 0, -(int(now.Weekday())+6)%7)
 	start := time.Date(monday.Year(), monday.Month(), monday.Day(), tourHour, tourMinute, 0, 0, now.Location())
-	return pace{start: start, real: now, speed: 60}
+	return pace{start: start, real: now, speed: speed}
 }
 
 func (t *tour) walk(stops []stop) error {
@@ -125,7 +132,11 @@ func (t *tour) picture(title, name string) error {
 
 // until waits for something that is read on Fyne's thread.
 func (t *tour) until(what string, holds func() bool) error {
-	for deadline := time.Now().Add(tourPatience); time.Now().Before(deadline); time.Sleep(50 * time.Millisecond) {
+	return t.within(tourPatience, what, holds)
+}
+
+func (t *tour) within(patience time.Duration, what string, holds func() bool) error {
+	for deadline := time.Now().Add(patience); time.Now().Before(deadline); time.Sleep(50 * time.Millisecond) {
 		if onThread(holds) {
 			return nil
 		}

@@ -165,11 +165,3 @@ func (d *Desk) LiftRestriction(id gym.ID) error {
 	}
 	return d.do(label, gym.DropRestriction{ID: id})
 }
-
-// count writes a number with its noun: "1 athlete", "3 athletes".
-func count(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return fmt.Sprintf("%d %ss", n, noun)
-}

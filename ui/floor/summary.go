@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/clock"
+	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -91,7 +92,7 @@ func openWords(names []string, bouts int, done bool) string {
 		text = append(text, "No result yet for "+strings.Join(names, ", ")+".")
 	}
 	if bouts > 0 {
-		text = append(text, counted(bouts, "bout")+" of the conditioning "+[2]string{"is", "are"}[several(bouts)]+" not logged.")
+		text = append(text, desk.Count(bouts, "bout")+" of the conditioning "+[2]string{"is", "are"}[several(bouts)]+" not logged.")
 	}
 	switch {
 	case len(text) == 0:
@@ -100,11 +101,6 @@ func openWords(names []string, bouts int, done bool) string {
 		text = append(text, "A class can be finished all the same.")
 	}
 	return strings.Join(text, "\n")
-}
-
-// counted writes how many there are of something: "1 bout", "3 bouts".
-func counted(n int, noun string) string {
-	return fmt.Sprintf("%d %s%s", n, noun, [2]string{"", "s"}[several(n)])
 }
 
 // end finishes the class, and asks first while something is still to be entered.
@@ -130,10 +126,10 @@ func (s *summary) end() {
 func missingWords(results, bouts int) string {
 	var words []string
 	if results > 0 {
-		words = append(words, counted(results, "result"))
+		words = append(words, desk.Count(results, "result"))
 	}
 	if bouts > 0 {
-		words = append(words, counted(bouts, "bout"))
+		words = append(words, desk.Count(bouts, "bout"))
 	}
 	return strings.Join(words, " and ")
 }

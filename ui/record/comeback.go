@@ -82,5 +82,5 @@ func (q *comebackAsked) keep() bool {
 	if !ok {
 		return false
 	}
-	return q.of.of.done(q.of.of.host.Desk().Comeback(q.of.athlete.ID, shares), q.of.athlete.Name+" goes lighter for "+plural(len(shares), "week")+".")
+	return q.of.of.done(q.of.of.host.Desk().Comeback(q.of.athlete.ID, shares), q.of.athlete.Name+" goes lighter for "+desk.Count(len(shares), "week")+".")
 }

@@ -50,7 +50,7 @@ func (h *head) show(a gym.Athlete) {
 	h.status.Set(string(a.Status), shape, tone)
 	n := len(d.Restrictions(a.ID, d.Today()))
 	h.warning.Hidden = n == 0
-	h.warning.Set(plural(n, "restriction"), kit.Warning, look.Warn)
+	h.warning.Set(desk.Count(n, "restriction"), kit.Warning, look.Warn)
 	h.track.SetLabel("Track: " + orNone(row.Track.Name))
 	tier := usual(standing)
 	if errors.Is(err, desk.ErrLearning) {

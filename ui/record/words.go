@@ -9,13 +9,6 @@ import (
 	"windlass/ui/look"
 )
 
-func plural(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return fmt.Sprintf("%d %ss", n, noun)
-}
-
 // sourceMark is the shape that stands beside every number of the card.
 func sourceMark(s gym.Source) (kit.Shape, look.Meaning) {
 	switch s {

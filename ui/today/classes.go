@@ -155,13 +155,6 @@ func (t *Today) summary() string {
 	for _, m := range t.meetings {
 		expected += len(m.Expected)
 	}
-	return fmt.Sprintf("%s, %s expected, %s to settle.", plural(len(t.meetings), "class", "classes"),
-		plural(expected, "athlete", "athletes"), plural(len(t.rows), "thing", "things"))
-}
-
-func plural(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, many)
+	return fmt.Sprintf("%s, %s expected, %s to settle.", desk.Count(len(t.meetings), "class"),
+		desk.Count(expected, "athlete"), desk.Count(len(t.rows), "thing"))
 }
