@@ -15,7 +15,7 @@ var (
 	// ErrScore marks a text that is no score.
 	ErrScore = errors.New("not a score")
 	// ErrKind marks a score of another kind than the workout's.
-	ErrKind = errors.New("wrong kind of score")
+	ErrKind = errors.New("the wrong kind of score")
 )
 
 // Kind is what a score counts.

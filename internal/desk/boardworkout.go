@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"windlass/internal/clock"
+	"windlass/internal/conditioning"
 	"windlass/internal/gym"
 )
 
@@ -17,6 +18,11 @@ type BoardWorkout struct {
 	Workout gym.Workout
 	Title   string // "For time, 21-15-9, cap 10 min"
 	Items   []BoardItem
+	Course  []conditioning.Leg // where a usual athlete is by time; none where the clock tells it
+	Seen    bool               // the coach has said where the class is
+
+	ids   []gym.ID      // of the tracks
+	ahead time.Duration // of the usual pace
 }
 
 // BoardItem is one movement of a workout with its loads.
@@ -52,10 +58,11 @@ func (bs *Boards) workouts(c gym.Class) []BoardWorkout {
 			}
 		}
 		if at >= 0 {
-			all[at].Tracks = append(all[at].Tracks, name)
+			all[at].Tracks, all[at].ids = append(all[at].Tracks, name), append(all[at].ids, p.Track)
 			continue
 		}
-		w := BoardWorkout{Tracks: []string{name}, Workout: p.Workout, Title: WorkoutTitle(p.Workout)}
+		w := BoardWorkout{Tracks: []string{name}, Workout: p.Workout, Title: WorkoutTitle(p.Workout), Course: bs.course(c, p), ids: []gym.ID{p.Track}}
+		w.ahead, w.Seen = c.Ahead[p.Track]
 		for _, item := range p.Workout.Items {
 			w.Items = append(w.Items, bs.item(p.Workout, item))
 		}

@@ -71,7 +71,8 @@ func TestTheSheetAsksWhatAdviseAsks(t *testing.T) {
 	require.Len(t, rows, 2)
 	advice, err := b.Advise(a.ID, rows[0].Movement, rows[0].Reps)
 	require.NoError(t, err)
-	assert.Equal(t, []any{advice.Decision.Load, advice.Hold, advice.Unit}, []any{rows[0].Load, b.HoldAt(rows[0], rows[0].Load), rows[0].Unit})
+	assert.Equal(t, []any{advice.Decision.Load, advice.Unit}, []any{rows[0].Load, rows[0].Unit})
+	assert.InDelta(t, advice.Hold, b.HoldAt(rows[0], rows[0].Load), 1e-6)
 	assert.Equal(t, fmt.Sprintf("%s has a chance of %.0f %% of being held.", rows[0].Load.In(mass.KG), math.Floor(100*advice.Hold)), b.BoutChance(rows[0], rows[0].Load))
 	assert.Equal(t, 40, rows[1].Reps, "what was done, not what was asked")
 }

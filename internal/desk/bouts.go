@@ -132,8 +132,11 @@ func (d *Desk) HoldAt(r BoutRow, load mass.Mass) float64 {
 }
 
 // BoutChance writes the chance that a row's athlete holds a load, rounded down: "15
-// kg has a chance of 81 % of being held".
+// kg has a chance of 81 % of being held"; nothing while none is known.
 func (d *Desk) BoutChance(r BoutRow, load mass.Mass) string {
+	if load == 0 {
+		return ""
+	}
 	return fmt.Sprintf("%s has a chance of %s of being held.", load.In(r.Unit), tier.Percent(d.HoldAt(r, load)))
 }
 

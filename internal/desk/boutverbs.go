@@ -86,8 +86,11 @@ func (d *Desk) readScore(w gym.Workout, text string) (string, error) {
 	}
 	kind := conditioning.KindOf(w.Format)
 	score, err := conditioning.ParseScore(text, kind)
-	if err != nil {
-		return "", fmt.Errorf("%w; write it %s", trimHint(err), scoreHint(kind))
+	switch {
+	case errors.Is(err, conditioning.ErrKind):
+		return "", fmt.Errorf("%q is %w; write it %s", text, conditioning.ErrKind, scoreHint(kind))
+	case err != nil:
+		return "", fmt.Errorf("%q is %w; write it %s", text, conditioning.ErrScore, scoreHint(kind))
 	}
 	if err := conditioning.CheckScore(w, score); err != nil {
 		return "", err
@@ -128,14 +131,6 @@ func (d *Desk) DoubtScore(class, athlete gym.ID, text string) string {
 		return ""
 	}
 	return conditioning.DoubtScore(piece.Workout, score, d.findMovement, d.Pace())
-}
-
-// trimHint takes an error's own advice away where a better one follows.
-func trimHint(err error) error {
-	if head, _, found := strings.Cut(err.Error(), "; "); found {
-		return errors.New(head)
-	}
-	return err
 }
 
 // scoreHint says how a kind of score is written.

@@ -194,6 +194,9 @@ func (d *Desk) SetClock(id gym.ID, shown time.Duration) error {
 	return d.tick("set the clock", id, func(c *gym.Class) error {
 		clock := stageClock(c)
 		*clock = clock.Set(shown, d.now())
+		if c.Stage == gym.Conditioning {
+			c.Ahead = nil // seen of another run of the clock
+		}
 		return nil
 	})
 }
@@ -236,7 +239,7 @@ func (d *Desk) StartConditioning(id gym.ID) error {
 			return errFinished
 		}
 		c.Clock = c.Clock.Hold(d.now())
-		c.Stage = gym.Conditioning
+		c.Stage, c.Pace = gym.Conditioning, d.Pace().Factor
 		return nil
 	})
 }

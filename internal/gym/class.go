@@ -33,6 +33,13 @@ type Class struct {
 	Clock    Run       `json:"clock"`   // of the climb
 	Workout  Run       `json:"workout"` // of the conditioning
 	Finished time.Time `json:"finished"`
+
+	// Pace is the factor of the gym's own pace on the catalogue's times, as it was
+	// when the conditioning began, so that every screen guesses alike; 0 is 1.
+	Pace float64 `json:"pace,omitzero"`
+	// Ahead is how much further a track is in its conditioning than the usual pace
+	// has it, where the coach has looked; it may be less than nothing.
+	Ahead map[ID]time.Duration `json:"ahead,omitzero"`
 }
 
 // Piece is what one track does in a class.

@@ -109,8 +109,12 @@ func (p *boutPanel) sayLogged(r desk.BoutRow) {
 
 // hint says how a score is written.
 func (p *boutPanel) hint() {
-	p.tell("Write it "+desk.ScoreHint(p.sheet.workoutOf(p.row))+". Enter keeps it and goes on.", look.Muted)
 	p.score.SetFault("")
+	if p.row.Athlete == "" {
+		p.tell("", look.Muted)
+		return
+	}
+	p.tell("Write it "+desk.ScoreHint(p.sheet.workoutOf(p.row))+". Enter keeps it and goes on.", look.Muted)
 }
 
 // tell says something under the score, which may take more lines than before.

@@ -100,6 +100,9 @@ func (s *boutSheet) cell(row, column int) kit.Cell {
 // loadCell marks a load that the gym does not own.
 func (s *boutSheet) loadCell(r desk.BoutRow) kit.Cell {
 	load, logged := s.loadOf(r), r.Logged.ID != ""
+	if load == 0 { // the log is still being learnt from
+		return kit.Cell{Text: "–", Tone: look.Muted}
+	}
 	if load == 0 {
 		return kit.Cell{Text: "…", Tone: look.Muted} // the suggestion is still worked out
 	}
@@ -143,15 +146,24 @@ func (s *boutSheet) detail() {
 	s.bout.set(r, ok)
 }
 
-func (s *boutSheet) workoutOf(r desk.BoutRow) gym.Workout {
-	c := s.workout.floor.class
-	for _, l := range c.Lifters {
-		if l.Athlete == r.Athlete {
-			p, _ := c.Piece(l.Track)
-			return p.Workout
+// track is that of the chosen athlete in the class.
+func (s *boutSheet) track() gym.ID {
+	r, _ := s.chosen()
+	return s.trackOf(r.Athlete)
+}
+
+func (s *boutSheet) trackOf(athlete gym.ID) gym.ID {
+	for _, l := range s.workout.floor.class.Lifters {
+		if l.Athlete == athlete {
+			return l.Track
 		}
 	}
-	return gym.Workout{}
+	return ""
+}
+
+func (s *boutSheet) workoutOf(r desk.BoutRow) gym.Workout {
+	p, _ := s.workout.floor.class.Piece(s.trackOf(r.Athlete))
+	return p.Workout
 }
 
 // take notes another load for a row; a bout that is logged is logged anew. The error

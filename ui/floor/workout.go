@@ -2,10 +2,12 @@ package floor
 
 import (
 	"slices"
+	"time"
 
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/clock"
+	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -20,6 +22,7 @@ type workout struct {
 	row   *fyne.Container
 	run   *kit.Button
 	reset *kit.Button
+	on    *kit.Button
 	sheet *boutSheet
 	empty *fyne.Container
 	full  *fyne.Container
@@ -30,9 +33,11 @@ func newWorkout(f *Floor) *workout {
 	w := &workout{floor: f, row: kit.Equal(look.Gap3)}
 	w.run = kit.NewButton("Start", w.toggle).Key("Space").Primary()
 	w.reset = kit.NewButton("Clock back to 0:00", w.zero).Key("Z").Plain()
+	w.on = kit.NewButton("Round on", func() { w.moveOn(false) }).Key("N").Plain().
+		Tip("Most of the chosen athlete's track are a round further, or in a chipper a movement. B takes one back.")
 	finish := kit.NewButton("Finish", f.toSummary).Key("Q")
 	w.sheet = newBoutSheet(w)
-	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.reset, kit.Wide(runWidth, w.run), finish)))
+	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.on, w.reset, kit.Wide(runWidth, w.run), finish)))
 	w.full = kit.Column(look.Gap3, kit.Tall(212, kit.Fill(w.row)), kit.Fill(w.sheet.all), bar)
 	w.empty = kit.NewEmpty("No conditioning today", "No track's plan has a conditioning part on this day. Write one in the Cycle room, or finish the class.",
 		kit.NewButton("Finish", f.toSummary).Key("Q"))
@@ -82,6 +87,20 @@ func (w *workout) tick(clock.Moment) {
 		w.run.SetLabel("Go on")
 	}
 	w.reset.Able(run.Started())
+	w.on.Able(w.guesses(now))
+}
+
+// guesses reports whether some workout's round is only thought, and can be moved on.
+func (w *workout) guesses(now time.Time) bool {
+	return slices.ContainsFunc(w.floor.board.Workouts, func(b desk.BoardWorkout) bool {
+		return b.At(w.floor.class.Workout, now).Phase == clock.Working && len(b.Course) > 0
+	})
+}
+
+// moveOn says where the class is: what a coach sees and no clock can.
+func (w *workout) moveOn(back bool) {
+	f := w.floor
+	f.host.Fail(f.desk().MoveOn(f.id, w.sheet.track(), back))
 }
 
 // toggle starts the clock or holds it, and turns the class to its conditioning
@@ -109,6 +128,8 @@ func (w *workout) keys() []room.Key {
 		{Press: "Space", Does: "Start, hold or go on", Do: w.toggle},
 		{Press: "Z", Does: "Put the clock back to 0:00", Do: w.zero},
 	}, w.sheet.keys(), []room.Key{
+		{Press: "N", Does: "Most are a round further, in a chipper a movement", Do: func() { w.moveOn(false) }},
+		{Press: "B", Does: "Most are a round behind", Do: func() { w.moveOn(true) }},
 		{Press: "Q", Does: "Finish the class", Do: w.floor.toSummary},
 	})
 }

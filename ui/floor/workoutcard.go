@@ -8,6 +8,7 @@ import (
 
 	"windlass/internal/clock"
 	"windlass/internal/desk"
+	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
@@ -107,22 +108,26 @@ func roundWords(m clock.WorkoutMoment) string {
 	return ""
 }
 
-// turnWords say whose turn it is where the movements take turns.
+// turnWords say whose turn it is where the movements take turns, and else where the
+// class is thought to be.
 func turnWords(w desk.BoardWorkout, m clock.WorkoutMoment) string {
-	name := func(i int) string {
-		if i < 0 || i >= len(w.Items) {
-			return ""
+	now, next, before := m.Item, m.Next, ""
+	if at := w.UsualAt(m); at != clock.None {
+		if w.Workout.Format != gym.Chipper {
+			return w.UsualText(m)
 		}
-		return w.Items[i].Name
+		now, before = w.Course[at].Item, w.UsualText(m)+": "
+		if next = now + 1; next == len(w.Items) {
+			next = clock.None
+		}
 	}
-	now, next := name(m.Item), name(m.Next)
 	switch {
-	case now == "" && next == "":
+	case now == clock.None && next == clock.None:
 		return ""
-	case now == "":
-		return "next " + next
-	case next == "":
-		return now
+	case now == clock.None:
+		return "next " + w.Items[next].Name
+	case next == clock.None:
+		return before + w.Items[now].Name
 	}
-	return now + ", next " + next
+	return before + w.Items[now].Name + ", next " + w.Items[next].Name
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 	"time"
 
-	"windlass/internal/conditioning"
 	"windlass/internal/day"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
@@ -16,8 +15,6 @@ type State struct {
 	Book  gym.Book // as store.File.LoadClass reads it
 	Board desk.Board
 	Live  bool // there is a class
-
-	courses [][]conditioning.Leg // of the board's workouts
 }
 
 // Reader makes states of what the file says, and keeps what is dear to work out
@@ -37,7 +34,6 @@ func (r *Reader) Read(book gym.Book) State {
 	s := State{Book: book}
 	if len(book.Classes) > 0 {
 		s.Live, s.Board = true, r.boards.Board(book.Classes[0])
-		s.courses = coursesOf(s.Board, r.book)
 	}
 	return s
 }

@@ -6,7 +6,6 @@ import (
 	"time"
 
 	"windlass/internal/clock"
-	"windlass/internal/conditioning"
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 )
@@ -40,9 +39,9 @@ type Item struct {
 func (s State) work(now time.Time) (Work, []Face) {
 	var w Work
 	var faces []Face
-	for i, bw := range s.Board.Workouts {
+	for _, bw := range s.Board.Workouts {
 		m := bw.At(s.Board.Class.Workout, now)
-		p, face := panelOf(bw, m, s.courses[i]), workFace(m)
+		p, face := panelOf(bw, m), workFace(m)
 		p.Held, face.Bright = face.Tone == Held, p.Rest
 		w.Panels, faces = append(w.Panels, p), append(faces, face)
 	}
@@ -102,11 +101,11 @@ func workFace(m clock.WorkoutMoment) Face {
 	return f
 }
 
-func panelOf(w desk.BoardWorkout, m clock.WorkoutMoment, course []conditioning.Leg) Panel {
+func panelOf(w desk.BoardWorkout, m clock.WorkoutMoment) Panel {
 	p := Panel{Tracks: strings.Join(w.Tracks, ", "), Head: w.Title, Rest: m.Phase == clock.Resting, Round: roundOf(w.Workout, m)}
-	usual := clock.Position(course, m)
-	if usual != clock.None && p.Round == "" {
-		p.Round = usualRound(w.Workout, course[usual])
+	usual := w.UsualAt(m)
+	if p.Round == "" {
+		p.Round = w.UsualText(m)
 	}
 	for i, it := range w.Items {
 		item := itemOf(it)
@@ -135,42 +134,6 @@ func roundOf(w gym.Workout, m clock.WorkoutMoment) string {
 		return fmt.Sprintf("then round %d of %d", m.Round+1, m.Rounds)
 	}
 	return fmt.Sprintf("work: round %d of %d", m.Round, m.Rounds)
-}
-
-// usualRound says how far a usual athlete is in a workout of which no clock can see
-// where anybody is; the word tells that it is a guess.
-func usualRound(w gym.Workout, at conditioning.Leg) string {
-	switch {
-	case w.Format == gym.AMRAP:
-		return fmt.Sprintf("usual pace: round %d", at.Pass+1)
-	case w.Format == gym.PlainSets:
-		return fmt.Sprintf("usual pace: set %d of %d", at.Pass+1, w.Rounds)
-	case w.Format == gym.Chipper:
-		return fmt.Sprintf("usual pace: %d of %d", at.Item+1, len(w.Items))
-	case len(w.Reps) > 0:
-		return fmt.Sprintf("usual pace: the %ds", w.Reps[at.Pass])
-	case w.Rounds > 1:
-		return fmt.Sprintf("usual pace: round %d of %d", at.Pass+1, w.Rounds)
-	}
-	return ""
-}
-
-// coursesOf works out where a usual athlete is in each workout of a board. A workout
-// that cannot be worked out has no course, and shows no guess.
-func coursesOf(b desk.Board, book *gym.Book) [][]conditioning.Leg {
-	find := func(name string) (gym.Movement, bool) {
-		for _, m := range book.Movements {
-			if string(m.Key) == name {
-				return m, true
-			}
-		}
-		return gym.Movement{}, false
-	}
-	courses := make([][]conditioning.Leg, len(b.Workouts))
-	for i, w := range b.Workouts {
-		courses[i], _ = conditioning.Course(w.Workout, find, conditioning.DefaultPace())
-	}
-	return courses
 }
 
 func itemOf(it desk.BoardItem) Item {
