@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"windlass/internal/clock"
+	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -94,7 +95,7 @@ func (s *setUp) checkOut(a gym.Athlete) {
 	}
 	kit.Ask(s.floor.host.Window().Canvas(), kit.Question{
 		Title:   "Take " + a.Name + " out of the class?",
-		Text:    "The clock has started. The station and " + counted(len(st.Lifter.Calls), "call") + " go too.",
+		Text:    "The clock has started. The station and " + desk.Count(len(st.Lifter.Calls), "call") + " go too.",
 		Actions: []kit.Action{{Label: "Take out", Do: func() bool { out(); return true }}},
 		Cancel:  "Stay in the class",
 	})
