@@ -40,8 +40,9 @@ type Import struct {
 	Name     string // of the file
 	Proposal exchange.Proposal
 
-	book gym.Book
-	o    exchange.Options
+	book  gym.Book
+	o     exchange.Options
+	lines []ImportLine // what the proposal comes to
 }
 
 // ImportAs is what the coach says of a sheet that the sheet may not say itself.
@@ -87,6 +88,7 @@ func (i *Import) Read(ctx context.Context, from io.Reader, progress func(rows, t
 		exchange.Roster, exchange.Results, exchange.Bouts,
 	}[i.Kind]
 	i.Proposal, err = read(ctx, file, &i.book, i.o)
+	i.lines = i.lists()
 	return err
 }
 
@@ -131,29 +133,41 @@ func wereRows(n int) string {
 type ImportLine struct {
 	New  bool   // the gym does not know them yet
 	Name string // of the athlete
-	What string // what would be known, "Back squat 1RM 200 kg, Deadlift 3RM 180 kg"; may be empty
+	What string // what would be known, "Back squat 1RM 200 kg, Deadlift 3RM 180 kg", the first of many; may be empty
 }
 
 // Lines tells whom the sheet is about, in its order, and what it would make known
 // of each.
-func (i *Import) Lines() []ImportLine {
-	names, at := i.naming(), map[gym.ID]int{}
-	var lines []ImportLine
+func (i *Import) Lines() []ImportLine { return i.lines }
+
+// toldOf is how many things a line tells of one athlete.
+const toldOf = 4
+
+func (i *Import) lists() (lines []ImportLine) {
+	names, at, more := i.naming(), map[gym.ID]int{}, map[int]int{}
+	told := map[int][]string{}
 	for _, change := range i.Proposal.Changes {
 		athlete := names.about(change)
 		if athlete == "" {
 			continue
 		}
-		if _, seen := at[athlete]; !seen {
-			at[athlete] = len(lines)
+		row, seen := at[athlete]
+		if !seen {
+			row = len(lines)
+			at[athlete] = row
 			lines = append(lines, ImportLine{New: !names.known[athlete], Name: names.people[athlete]})
 		}
-		line := &lines[at[athlete]]
-		if what := names.learned(change); what != "" && line.What != "" {
-			line.What += ", " + what
-		} else if what != "" {
-			line.What = what
+		if len(told[row]) == toldOf {
+			more[row]++
+		} else if what := names.learned(change); what != "" {
+			told[row] = append(told[row], what)
 		}
+	}
+	for row, what := range told {
+		if n := more[row]; n > 0 {
+			what = append(what, fmt.Sprintf("and %d more", n))
+		}
+		lines[row].What = strings.Join(what, ", ")
 	}
 	return lines
 }

@@ -60,6 +60,18 @@ func TestImportOfResultsAndBouts(t *testing.T) {
 	assert.Len(t, b.Bouts(a.ID), 1)
 }
 
+// Of an athlete with many results a line tells the first.
+func TestALineOfAnImportIsShort(t *testing.T) {
+	b := newBench(t)
+	b.join("Ada Brook")
+	b.join("Bo Quist")
+	i := b.read(desk.ResultSheet, resultSheet(0, 20))
+	assert.Equal(t, []desk.ImportLine{
+		{Name: "Ada Brook", What: "Back squat 5RM 40 kg, Back squat 5RM 42 kg, Back squat 5RM 44 kg, Back squat 5RM 46 kg, and 6 more"},
+		{Name: "Bo Quist", What: "Back squat 5RM 41 kg, Back squat 5RM 43 kg, Back squat 5RM 45 kg, Back squat 5RM 47 kg, and 6 more"},
+	}, i.Lines())
+}
+
 func TestImportEndsWhenCancelled(t *testing.T) {
 	b := newBench(t)
 	ctx, cancel := context.WithCancel(context.Background())
