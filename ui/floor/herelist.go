@@ -19,6 +19,7 @@ type hereList struct {
 	setUp  *setUp
 	whole  []desk.Arrival
 	due    map[gym.ID]bool
+	moves  bool // rows may leave their places at the next reading
 	rows   []desk.Arrival
 	search *kit.Field
 	list   *kit.DataList
@@ -88,7 +89,11 @@ func (h *hereList) refresh() {
 	if h.due == nil {
 		h.due = h.setUp.floor.desk().ExpectedIn(h.setUp.floor.class)
 	}
-	h.whole = h.settled(h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.due))
+	fresh := h.setUp.floor.desk().Arrivals(h.setUp.floor.class, h.due)
+	if !h.moves {
+		fresh = h.settled(fresh)
+	}
+	h.whole, h.moves = fresh, false
 	expected := 0
 	for _, r := range h.whole {
 		if r.Expected {
@@ -143,14 +148,14 @@ func (h *hereList) flip(row int) {
 	if row >= len(h.rows) {
 		name := strings.TrimSpace(h.search.Text())
 		h.search.SetText("")
-		h.whole = nil
+		h.moves = true
 		h.setUp.walkIn(name)
 		return
 	}
 	r := h.rows[row]
 	if h.search.Text() != "" {
 		h.search.SetText("")
-		h.whole = nil // nobody points at a row: who was found comes up to those who are here
+		h.moves = !r.Here // nobody points at a row: who was found comes up to those who are here
 	}
 	h.setUp.flip(r.Athlete.ID, r.Here)
 	h.keep(r.Athlete.ID)

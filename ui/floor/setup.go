@@ -45,7 +45,7 @@ func (s *setUp) content() fyne.CanvasObject { return s.all }
 func (s *setUp) tick(clock.Moment) {}
 
 func (s *setUp) show() {
-	s.here.due, s.here.whole = nil, nil
+	s.here.due, s.here.moves = nil, true
 	s.here.search.SetText("")
 	s.here.refresh()
 	s.here.search.Focus()
@@ -154,7 +154,7 @@ func (s *setUp) keys() []room.Key {
 	keys := []room.Key{
 		{Press: "F5", Does: "Start the clock", Do: s.start},
 		{Press: "F", Does: "Find an athlete", Do: func() { s.here.search.Focus() }},
-		{Press: "Esc", Does: "Leave the search; the numbers then move the chosen lifter"},
+		{Press: "Esc", Does: "Leave the search; the numbers then move the chosen lifter", Do: func() { s.floor.host.Window().Canvas().Unfocus() }},
 		{Press: "F6", Does: "Share the stations anew", Do: s.share},
 		{Press: "F7", Does: "Take the lower number that is offered", Do: s.detail.lower},
 		{Press: "F8", Does: "Do the first mend", Do: s.notes.press("F8")},

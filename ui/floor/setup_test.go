@@ -47,6 +47,50 @@ func TestAKeyThatLeadsToAFieldIsNotTypedThere(t *testing.T) {
 	assert.Equal(t, 101*mass.Kilogram, record.Load)
 }
 
+// Escape leaves the search, and the numbers move the chosen lifter.
+func TestNumbersMoveAfterTheSearchWasLeft(t *testing.T) {
+	h, c, ada, _ := small(t)
+	uitest.Type(t, h.window, "Ada")
+	h.press(fyne.KeyEscape, fyne.KeyEscape, fyne.Key4)
+	assert.Equal(t, 3, h.lifter(c.ID, ada.ID).Station)
+}
+
+// One slip does not take a lifter out while the clock runs.
+func TestCheckingOutOnTheClockAsks(t *testing.T) {
+	h, c, ada, _ := small(t)
+	h.press(fyne.KeyF5, fyne.KeyF3)
+	slip := func() {
+		uitest.Type(t, h.window, "Ada Lund")
+		h.press(fyne.KeyReturn)
+		uitest.See(t, h.window, "Take Ada Lund out of the class?", "The clock has started.")
+	}
+	slip()
+	h.press(fyne.KeyEscape)
+	h.lifter(c.ID, ada.ID)
+	slip()
+	uitest.Tap(t, h.window, "Take out")
+	now, _ := h.Class(c.ID)
+	assert.Len(t, now.Lifters, 1)
+}
+
+// A second click hits whom the first one did.
+func TestRowsStayUnderThePointer(t *testing.T) {
+	h, c, _, _ := small(t)
+	cleo := h.athlete("Cleo Ash", 0, gym.StandardM, "back-squat", "3x80")
+	h.athlete("Dov Berg", 0, gym.StandardM, "back-squat", "3x80")
+	h.room.Show(c.ID)
+	at, ok := uitest.Where(h.window, "Cleo Ash")
+	require.True(t, ok)
+	for i := range 3 {
+		uitest.TapAt(h.window, fyne.NewPos(50, at.Y))
+		again, _ := uitest.Where(h.window, "Cleo Ash")
+		assert.Equal(t, at, again)
+		now, _ := h.Class(c.ID)
+		assert.Len(t, now.Lifters, 3-i%2)
+	}
+	h.lifter(c.ID, cleo.ID)
+}
+
 func TestLiftersMoveByNumberAndByDrag(t *testing.T) {
 	h, c, ada, bo := small(t)
 	uitest.Tap(t, h.window, "Start the clock") // a lifter more than the clock needs
