@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"time"
 
 	"fyne.io/fyne/v2"
 
@@ -32,9 +33,11 @@ func (m machine) Choose(name string) error {
 // Test lets a cue be heard now, at the volume of the settings.
 func (m machine) Test() { m.engine.Test() }
 
-// Wall asks the wall how it shows the class.
+// Wall asks the wall how it shows the class, once it has seen the change after which
+// it is asked.
 func (m machine) Wall(told func(sentence string)) {
 	go func() {
+		time.Sleep(3 * wallPoll)
 		sentence, err := askWall(m.options.db, askReading)
 		switch {
 		case errors.Is(err, errNoWall):

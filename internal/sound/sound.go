@@ -3,7 +3,8 @@
 // Most callers need [New], with [Open] for the machine's speakers, and
 // [Engine.Play]. The package promises that playing a cue never waits: no device, a
 // busy one or one that was pulled out costs nobody a millisecond, is tried again
-// later and is told once ([Engine.Trouble]). Cues are synthesised ([Samples]); no
+// later and is told once ([Engine.Trouble]). For a chosen device that is not there
+// the machine's usual one stands in ([Engine.Choose]). Cues are synthesised ([Samples]); no
 // sound file is needed. It does not decide when something is to be heard; see
 // package clock. Without cgo it builds and stays silent.
 package sound

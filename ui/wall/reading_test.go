@@ -6,7 +6,9 @@ import (
 	"time"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
+	"windlass/internal/gym"
 	"windlass/ui/look"
 )
 
@@ -30,4 +32,18 @@ func TestAFewLiftersDoNotWait(t *testing.T) {
 	h.until(15 * time.Minute)
 	v, _ := h.show(look.Dark(), full, inch65)
 	assert.Equal(t, "6 lifters at 8 m on this screen: one page, nobody waits.", v.Reading())
+}
+
+// What the coach sets is seen at once, and not at the next rung.
+func TestANearerReaderIsHeededAtOnce(t *testing.T) {
+	h := newHall(t)
+	h.lifters(36)
+	h.until(90 * time.Second)
+	require.NoError(t, h.HoldClock(h.class))
+	v, _ := h.show(look.Dark(), full, inch65)
+	far := len(v.fit.pages)
+	h.settings(func(s *gym.Settings) { s.Viewer = 4 })
+	v.Show(h.state(), h.now)
+	assert.Less(t, len(v.fit.pages), far)
+	assert.Contains(t, v.Reading(), "36 lifters at 4 m")
 }

@@ -4,9 +4,10 @@
 // Most callers need [New] and then [View.Show], for what the file says, and
 // [View.Tick], for the second. Letters are sized for the farthest reader by the
 // rule of ISO 9241 (see [LetterHeight]), never under 16 minutes of arc where the
-// screen has room for one lifter; what does not fit turns its pages. The package
-// shows the names that athletes chose and nothing of their notes or restrictions,
-// which it is not even handed. It reads no file, keeps no time and plays no sound.
+// screen has room for one lifter; what does not fit turns its pages, which
+// [View.Reading] tells the coach. The package shows the names that athletes chose and
+// nothing of their notes or restrictions, which it is not even handed. It reads no
+// file, keeps no time and plays no sound.
 package wall
 
 import (
@@ -54,6 +55,7 @@ type drawn struct {
 	turn   int
 	notice string
 	size   fyne.Size
+	screen Screen
 	pal    look.Palette
 }
 
@@ -107,10 +109,10 @@ func (v *View) Tick(now time.Time) {
 		return
 	}
 	scene, faces := v.state.At(now)
-	if !reflect.DeepEqual(scene, v.drawn.scene) || v.size != v.drawn.size {
+	if v.size != v.drawn.size || v.screen() != v.drawn.screen || !reflect.DeepEqual(scene, v.drawn.scene) {
 		v.lay(scene)
 	}
-	d := drawn{scene, turnAt(v.stands(scene), v.real(now.Sub(v.first))), v.notice, v.size, look.Current()}
+	d := drawn{scene, turnAt(v.stands(scene), v.real(now.Sub(v.first))), v.notice, v.size, v.screen(), look.Current()}
 	face := v.faceOf(d, faces)
 	if same := reflect.DeepEqual(d, v.drawn); same && face == v.shown {
 		return
