@@ -111,7 +111,7 @@ func (o climbOptions) inGym(a *App, d *desk.Desk) error {
 // ground is what a climb stands on.
 type ground struct {
 	lifter gym.Lifter
-	rack   climb.Rack
+	rig    climb.Rig
 	loads  *plates.Loads // nil for what is lifted whole
 	unit   mass.Unit
 	climbs []gym.ClimbPlan
@@ -126,7 +126,7 @@ func (o climbOptions) fromRecord(a *App, l *plates.Loads, climbs []gym.ClimbPlan
 		return fmt.Errorf("climb from %q: the record is nothing; write a load over 0, or name an athlete", o.record)
 	}
 	lifter := gym.Lifter{Reps: o.reps, Base: record, Source: gym.Reported}
-	return o.up(a, ground{lifter: lifter, rack: l, loads: l, unit: unit, climbs: climbs})
+	return o.up(a, ground{lifter: lifter, rig: climb.Rig{Rack: l}, loads: l, unit: unit, climbs: climbs})
 }
 
 func (o climbOptions) fromAthlete(a *App, d *desk.Desk) error {
@@ -142,14 +142,19 @@ func (o climbOptions) fromAthlete(a *App, d *desk.Desk) error {
 		return fmt.Errorf("climb in %q: it is counted in %s and not in load; choose another lift", what.Name, what.Measure)
 	}
 	g := ground{lifter: d.LifterFor(who, what.Key, o.reps), unit: who.Unit, climbs: d.Climbs()}
-	if whole := d.Book().Equipment.Implement(what.Bar); g.lifter.Bar == "" && len(whole) > 0 {
-		g.rack = climb.Whole(whole)
-		return o.up(a, g)
+	lifter := g.lifter
+	lifter.Lift = what.Key // also where the rep count is refused below
+	if bar, ok := d.BarFor(what, who.Standard); ok {
+		lifter.Bar = bar.Key
 	}
-	if g.loads, err = d.LoadsFor(what, who.Standard); err != nil {
+	if g.rig, err = d.Rig(lifter); err != nil {
 		return err
 	}
-	g.rack = g.loads
+	if _, whole := g.rig.Rack.(climb.Whole); !whole {
+		if g.loads, err = d.LoadsFor(what, who.Standard); err != nil {
+			return err
+		}
+	}
 	return o.up(a, g)
 }
 
@@ -166,16 +171,18 @@ func (o climbOptions) up(a *App, g ground) error {
 	if g.lifter.Calls, err = climb.Place(plan, g.lifter, kinds); err != nil {
 		return err
 	}
-	rounding, err := plates.ParseRounding(o.round)
-	if err != nil {
-		return err
+	if o.round != "" {
+		if g.rig.Rounding, err = plates.ParseRounding(o.round); err != nil {
+			return err
+		}
 	}
 	if o.unit != "" {
 		if g.unit, err = mass.ParseUnit(o.unit); err != nil {
 			return err
 		}
 	}
-	path, err := climb.Build(plan, g.lifter, climb.Rig{Rack: g.rack, Rounding: rounding, Unit: g.unit})
+	g.rig.Unit = g.unit
+	path, err := climb.Build(plan, g.lifter, g.rig)
 	if errors.Is(err, climb.ErrNoStart) {
 		return fmt.Errorf("climb for %q in %q: %w; log a rep max first, or name a load with -record", o.athlete, o.lift, climb.ErrNoStart)
 	}

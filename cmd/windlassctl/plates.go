@@ -51,7 +51,7 @@ func (o *barOptions) flags(f *flag.FlagSet) {
 		return nil
 	})
 	f.StringVar(&o.stock, "stock", "", "`gym` for the bars and plates that the gym owns")
-	f.StringVar(&o.round, "round", string(plates.Nearest), "`down|up|nearest` where the load cannot be made")
+	f.StringVar(&o.round, "round", "", "`down|up|nearest` where the load cannot be made; without it, nearest or what the gym has set for an athlete")
 }
 
 // wantsGym reports whether the gym's file is needed.
@@ -72,7 +72,7 @@ func (o barOptions) onHand(ctx context.Context, a *App, use func(*plates.Loads, 
 	if err != nil {
 		return err
 	}
-	rounding, err := plates.ParseRounding(o.round)
+	rounding, err := plates.ParseRounding(or(o.round, string(plates.Nearest)))
 	if err != nil {
 		return err
 	}

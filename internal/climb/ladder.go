@@ -31,9 +31,12 @@ const nearHeavy = 1.0
 // ceiling, as it would where the gym's loads lie far apart.
 func rungLoad(r gym.Rung, plan gym.ClimbPlan, base mass.Mass, rig Rig) load {
 	target := share(base, r.Percent)
-	l := rig.round(target, rig.Rounding)
+	var l load
 	if r.Zone == gym.TopZone {
 		l = topLoad(r, plan, base, rig)
+	} else {
+		rig = rig.coarse()
+		l = rig.round(target, rig.Rounding)
 	}
 	if l.mass > share(base, plan.Ceiling) {
 		return rig.round(target, plates.Down)

@@ -88,6 +88,7 @@ func Build(plan gym.ClimbPlan, l gym.Lifter, rig Rig) (Path, error) {
 		}
 	}
 	if finds(l) {
+		w.rig = rig.coarse()
 		return w.find(), nil
 	}
 	return w.climb(), nil

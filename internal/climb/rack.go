@@ -16,6 +16,7 @@ type Rack interface {
 // Rig is what a lifter lifts with.
 type Rig struct {
 	Rack     Rack
+	Coarse   Rack            // of light and working rungs, and while a rep max is being found; nil means Rack
 	Rounding plates.Rounding // of light and working rungs; empty means nearest
 	Unit     mass.Unit       // of plates that the gym might buy
 }
@@ -51,6 +52,14 @@ type load struct {
 	mass  mass.Mass
 	under bool // the target is lighter than all that the rack makes
 	short bool // the target is heavier than all that the rack makes
+}
+
+// coarse is what a lifter lifts with on the way up.
+func (r Rig) coarse() Rig {
+	if r.Coarse != nil {
+		r.Rack = r.Coarse
+	}
+	return r
 }
 
 // round returns the load for a target. Nearest takes the lighter of two equally

@@ -47,17 +47,29 @@ func TestAnAttemptOverTheCeilingIsSaidBefore(t *testing.T) {
 	assert.Equal(t, "The lightest load over the record is 102.5 kg, over the ceiling by 0.5 %. A pair of 1 kg would mend it.", s.Attempt)
 }
 
-func TestFractionalPlatesAreForRecords(t *testing.T) {
+// Light and working rungs take the nearest load of the whole stock, unless the coach
+// keeps the small plates for top rungs; those have all plates either way.
+func TestSmallPlatesAreKeptForTopRungsWhereTheCoachSays(t *testing.T) {
 	b, c := hall(t) // the starter owns pairs of 0.5 kg
 	b.lifts(c.ID, "back-squat", 3)
 	a := b.come(c.ID, "Ada Lund", gym.StandardM, "back-squat", "3x101")
-	row, ok := b.Boards().Board(mustClass(t, b.Desk, c.ID)).Lifter(a.ID)
-	require.True(t, ok)
-	last := len(row.Sets) - 1
-	for i, s := range row.Sets[:last] {
-		assert.Zero(t, s.Likely()%(2500*mass.Gram), "rung %d: %s", i+1, s.Likely())
+	loads := func() (texts []string) {
+		row, ok := b.Boards().Board(mustClass(t, b.Desk, c.ID)).Lifter(a.ID)
+		require.True(t, ok)
+		for _, s := range row.Sets {
+			texts = append(texts, s.Likely().Digits(mass.KG))
+		}
+		return texts
 	}
-	assert.Equal(t, "103 kg", row.Sets[last].Likely().String(), "over 101 kg and within 102 %, 103.02 kg")
+	// 35, 45, 55, 62.5, 70, 77.5, 85, 90.5, 96.5 and 102 % of 101 kg.
+	all := []string{"35.5", "45.5", "55.5", "63", "70.5", "78.5", "86", "91.5", "97.5", "103"}
+	assert.Equal(t, all, loads())
+	require.True(t, b.SmallPlates())
+	require.NoError(t, b.KeepSmallOnTop(true))
+	assert.Equal(t, []string{"35", "45", "55", "62.5", "70", "77.5", "85", "91.5", "97.5", "103"}, loads())
+	_, err := b.Undo()
+	require.NoError(t, err)
+	assert.Equal(t, all, loads())
 }
 
 // 70 % of a 5RM of 100 kg is 70 kg.

@@ -11,7 +11,7 @@ import (
 
 // Path returns a lifter's way through the class's climb under the calls so far.
 func (d *Desk) Path(c gym.Class, l gym.Lifter) (climb.Path, error) {
-	rig, err := d.rig(l)
+	rig, err := d.Rig(l)
 	if err != nil {
 		return climb.Path{}, err
 	}

@@ -231,8 +231,8 @@ func (d *Desk) KeepClimb(class gym.ID, plan gym.ClimbPlan) error {
 	})
 }
 
-// rig is what a lifter of a class lifts with.
-func (d *Desk) rig(l gym.Lifter) (climb.Rig, error) { return rigOf(&d.book, l, d.loadsOf) }
+// Rig is what a lifter lifts with.
+func (d *Desk) Rig(l gym.Lifter) (climb.Rig, error) { return rigOf(&d.book, l, d.loadsOf) }
 
 // rigOf needs no more of the book than the wall has: the equipment, the lifts and
 // the settings.
@@ -251,13 +251,15 @@ func rigOf(b *gym.Book, l gym.Lifter, loads func(loadKey) (*plates.Loads, error)
 	if err != nil {
 		return r, err
 	}
-	usual, err := loads(loadKey{bar: l.Bar, usual: true})
-	if err != nil {
-		return r, err
+	coarse := all
+	if b.Settings.SmallOnTop {
+		if coarse, err = loads(loadKey{bar: l.Bar, coarse: true}); err != nil {
+			return r, err
+		}
 	}
 	if lift.Floor {
-		all, usual = all.FromFloor(), usual.FromFloor()
+		all, coarse = all.FromFloor(), coarse.FromFloor()
 	}
-	r.Rack = sparing{usual: usual, all: all, base: l.Base}
+	r.Rack, r.Coarse = all, coarse
 	return r, nil
 }

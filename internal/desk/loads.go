@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"slices"
 
-	"windlass/internal/climb"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/plates"
@@ -15,11 +14,11 @@ import (
 type loadCache map[loadKey]*plates.Loads
 
 // loadKey is a bar and the plates it is loaded with: the whole stock, a station's
-// heap of it, or the stock without fractional plates.
+// heap of it, or the stock without its small plates.
 type loadKey struct {
-	bar   string
-	heap  string
-	usual bool
+	bar    string
+	heap   string
+	coarse bool
 }
 
 // Loads returns every load of one of the gym's bars with its whole stock.
@@ -54,15 +53,15 @@ func loadsOfBar(e gym.Equipment, key loadKey) (*plates.Loads, error) {
 	if !ok {
 		return nil, fmt.Errorf("load a bar: the gym has no bar %q; add one in the Gym room", key.bar)
 	}
-	if !key.usual {
+	if !key.coarse {
 		return plates.NewLoads(b, e.Stock)
 	}
-	usual := e.Stock
-	usual.Plates = slices.DeleteFunc(slices.Clone(usual.Plates), func(p plates.Plate) bool { return p.Mass < leastUsual })
-	if len(usual.Plates) == 0 {
+	coarse := e.Stock
+	coarse.Plates = slices.DeleteFunc(slices.Clone(coarse.Plates), func(p plates.Plate) bool { return p.Mass < small })
+	if len(coarse.Plates) == 0 {
 		return plates.NewLoads(b, e.Stock)
 	}
-	return plates.NewLoads(b, usual)
+	return plates.NewLoads(b, coarse)
 }
 
 // BarFor returns the bar on which an athlete does a lift: one of the lift's kind,
@@ -98,26 +97,18 @@ func (d *Desk) LoadsFor(lift gym.Lift, standard gym.Standard) (*plates.Loads, er
 	return l.FromFloor(), nil
 }
 
-// leastUsual is the lightest plate that goes on a bar on the way up. Lighter ones
-// are few and for records: common practice, no source.
-const leastUsual = mass.Kilogram
+// small is from which mass on a plate is no small one. Lighter ones are few and for
+// records: common practice, no source.
+const small = mass.Kilogram
 
-// sparing is the rack of a climb: fractional plates only over what the climb is
-// counted from, and none where the rep max is still being found.
-type sparing struct {
-	usual, all climb.Rack
-	base       mass.Mass
+// SmallPlates reports whether the gym has plates that the coach may keep for top
+// rungs, see [gym.Settings].
+func (d *Desk) SmallPlates() bool {
+	return slices.ContainsFunc(d.book.Equipment.Stock.Plates, func(p plates.Plate) bool { return p.Mass < small && p.Pairs > 0 })
 }
 
-func (s sparing) at(limit mass.Mass) climb.Rack {
-	if s.base > 0 && limit > s.base {
-		return s.all
-	}
-	return s.usual
+// KeepSmallOnTop keeps plates under a kilogram for top rungs, or lets them on every
+// rung.
+func (d *Desk) KeepSmallOnTop(yes bool) error {
+	return d.ChangeSettings(func(s *gym.Settings) error { s.SmallOnTop = yes; return nil })
 }
-
-// AtMost implements climb.Rack.
-func (s sparing) AtMost(limit mass.Mass) (plates.Loading, bool) { return s.at(limit).AtMost(limit) }
-
-// AtLeast implements climb.Rack.
-func (s sparing) AtLeast(limit mass.Mass) (plates.Loading, bool) { return s.at(limit).AtLeast(limit) }

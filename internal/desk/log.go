@@ -72,7 +72,7 @@ func (d *Desk) doubt(c gym.Class, l gym.Lifter, load, known mass.Mass) string {
 		known = path.Outcome.Load
 	}
 	var lightest mass.Mass
-	if rig, err := d.rig(l); err == nil {
+	if rig, err := d.Rig(l); err == nil {
 		least, _ := rig.Rack.AtLeast(0)
 		lightest = least.Total
 	}

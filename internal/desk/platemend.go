@@ -23,6 +23,10 @@ func (d *Desk) short(c gym.Class, from int) []SharingNote {
 		texts = append(texts, x.Text())
 	}
 	note := SharingNote{Text: strings.Join(texts, " ")}
+	if n, ok := d.spareSmall(c, from); ok {
+		note.Mend, note.Does, note.Do = n.Mend, n.Does, n.Do
+		return []SharingNote{note}
+	}
 	if m, ok := d.plateMend(c, from); ok {
 		note.Mend, note.Does = m.label, m.does
 		note.Do = func(class gym.ID) error {
@@ -33,6 +37,43 @@ func (d *Desk) short(c gym.Class, from int) []SharingNote {
 		}
 	}
 	return []SharingNote{note}
+}
+
+// spareSmall offers to keep the small plates for top rungs, where at least half of
+// the clashes come from loads that a kilogram more or less would do for.
+func (d *Desk) spareSmall(c gym.Class, from int) (SharingNote, bool) {
+	if d.book.Settings.SmallOnTop || !d.SmallPlates() {
+		return SharingNote{}, false
+	}
+	spared := d.book
+	spared.Settings.SmallOnTop = true
+	boards := NewBoards(&spared)
+	_, now := d.Boards().clashes(d.Boards().Board(c), from)
+	board := boards.Board(c)
+	if _, then := boards.clashes(board, from); 2*len(then) > len(now) {
+		return SharingNote{}, false
+	}
+	return SharingNote{
+		Mend: "Small plates on top rungs only",
+		Does: []string{d.sparedText(d.Boards().Board(c), board)},
+		Do:   func(gym.ID) error { return d.KeepSmallOnTop(true) },
+	}, true
+}
+
+// sparedText says how many loads change between two boards of a class.
+func (d *Desk) sparedText(before, after Board) string {
+	n, most := 0, mass.Mass(0)
+	for _, l := range after.Lifters() {
+		was, _ := before.Lifter(l.Athlete)
+		for i, s := range l.Sets {
+			if i < len(was.Sets) && s.Likely() != was.Sets[i].Likely() {
+				n++
+				most = max(most, s.Likely()-was.Sets[i].Likely(), was.Sets[i].Likely()-s.Likely())
+			}
+		}
+	}
+	return fmt.Sprintf("Light and working rungs do without plates under 1 kg, here and from now on: %s change, by at most %s.",
+		count(n, "load"), most.In(d.book.Settings.Unit))
 }
 
 // exceptional tells how many lifters do otherwise than the climb says, and offers

@@ -92,6 +92,26 @@ func TestTheCheapestWayOutIsOffered(t *testing.T) {
 	}
 }
 
+// A few pairs of 0.5 kg do not do for everybody's warm-up; kept for top rungs, they
+// need not.
+func TestSmallPlatesAreOfferedToBeKeptForTopRungs(t *testing.T) {
+	b, c := hall(t)
+	b.lifts(c.ID, "back-squat", 3)
+	for i := range 8 {
+		b.come(c.ID, fmt.Sprint("Lifter ", i), gym.StandardM, "back-squat", fmt.Sprintf("3x%d", 101+7*i))
+	}
+	require.NoError(t, b.ShareStations(c.ID))
+	note, ok := plateNote(b, mustClass(t, b.Desk, c.ID))
+	require.True(t, ok)
+	require.Equal(t, "Small plates on top rungs only", note.Mend)
+	assert.Contains(t, note.Changes()[0], "loads change, by at most 1 kg")
+	require.NoError(t, note.Do(c.ID))
+	boards := b.Boards()
+	for _, x := range boards.Shortages(boards.Board(mustClass(t, b.Desk, c.ID)), 0) {
+		assert.GreaterOrEqual(t, x.Rungs[0], 8, x.Text())
+	}
+}
+
 // Other plates for the same loads are simply taken: 20 kg are 10 + 10 as well.
 func TestOtherPlatesForTheSameLoadsAreTaken(t *testing.T) {
 	b, c := twoRacks(t, []plates.Plate{pairs(20, 1), pairs(10, 2)}, 60, 60)

@@ -13,8 +13,10 @@ import (
 
 // Sharing says how a class shares its bars, and what does not work out.
 type Sharing struct {
-	Moves int // plates pushed on or pulled off, at all stations together
-	Notes []SharingNote
+	Moves  int // plates pushed on or pulled off, at all stations together
+	Judged int // lifters who need a bar for the climb
+	Aside  int // lifters without a climb today, who need bars of their own
+	Notes  []SharingNote
 }
 
 // SharingNote is one thing that does not work out, with the cheapest mend that was
@@ -74,20 +76,43 @@ func (d *Desk) Sharing(c gym.Class) Sharing {
 	if err != nil {
 		return Sharing{Notes: []SharingNote{{Err: err}}}
 	}
+	sharing := Sharing{Judged: len(s.lifters), Aside: withoutClimb(c)}
+	sharing.Notes = append(sharing.Notes, d.numberless(c)...)
 	if len(s.lifters) == 0 {
-		return Sharing{}
+		return sharing
 	}
 	plan, err := s.solver.Judge(s.lifters)
 	if err != nil {
 		return Sharing{Notes: []SharingNote{{Err: err}}}
 	}
-	sharing := Sharing{Moves: plan.Moves}
+	sharing.Moves = plan.Moves
 	sharing.Notes = append(sharing.Notes, d.unseated(c, s, plan)...)
 	sharing.Notes = append(sharing.Notes, d.short(c, from)...)
 	sharing.Notes = append(sharing.Notes, d.late(c, s, plan, from)...)
 	sharing.Notes = append(sharing.Notes, d.exceptional(c, from)...)
 	sharing.Notes = append(sharing.Notes, d.bare(c)...)
 	return sharing
+}
+
+// withoutClimb counts who lifts by percentages or not at all.
+func withoutClimb(c gym.Class) (n int) {
+	for _, l := range c.Lifters {
+		if l.Lift == "" {
+			n++
+		}
+	}
+	return n
+}
+
+// numberless names the lifters who cannot be seated for want of a number.
+func (d *Desk) numberless(c gym.Class) (notes []SharingNote) {
+	for _, l := range c.Lifters {
+		if l.Lift != "" && l.Base == 0 && l.Start == 0 {
+			a, _ := d.Athlete(l.Athlete)
+			notes = append(notes, SharingNote{Text: a.Name + " has no number for the lift and no station: type a first load, and the climb finds the rest."})
+		}
+	}
+	return notes
 }
 
 // placesOf is how many share a station at most, by the fullest.
@@ -119,9 +144,9 @@ func (d *Desk) bare(c gym.Class) []SharingNote {
 	}
 	switch {
 	case len(under) == 1:
-		notes = append(notes, SharingNote{Aside: true, Text: under[0] + " begins under the bar: the bar alone is the lightest load."})
+		notes = append(notes, SharingNote{Aside: true, Text: under[0] + " begins with the bar alone, which is more than the climb says."})
 	case len(under) > 1:
-		notes = append(notes, SharingNote{Aside: true, Text: count(len(under), "lifter") + " begin under the bar: the bar alone is the lightest load."})
+		notes = append(notes, SharingNote{Aside: true, Text: count(len(under), "lifter") + " begin with the bar alone, which is more than the climb says."})
 	}
 	return notes
 }

@@ -48,7 +48,7 @@ func TestSharingNamesWhatIsMissing(t *testing.T) {
 	b.come(c.ID, "Ada Lund", gym.StandardW, "back-squat", "3x40")
 	notes := b.Sharing(mustClass(t, b.Desk, c.ID)).Notes
 	require.Len(t, notes, 1)
-	assert.Equal(t, "Ada Lund begins under the bar: the bar alone is the lightest load.", notes[0].Text, "35 % of 40 kg is 14 kg")
+	assert.Equal(t, "Ada Lund begins with the bar alone, which is more than the climb says.", notes[0].Text, "35 % of 40 kg is 14 kg")
 	assert.True(t, notes[0].Aside)
 
 	e := b.Book().Equipment

@@ -101,82 +101,12 @@ func (d *Desk) seated(c gym.Class, l gym.Lifter) (station.Lifter, bool) {
 	return row, true
 }
 
-// want is what makes lifters need a station of their own.
-type want struct {
-	bar  string
-	lift gym.LiftKey
-}
-
-// stationBars says which bar stands at each station: that of its lifters, else
-// its own. Where lifters without a station want a bar that none has free, empty
-// stations take it, the last first, as far as the gym owns that bar.
-func (d *Desk) stationBars(c gym.Class, places int) []string {
-	e := d.book.Equipment
-	bars, taken := make([]string, len(e.Stations)), make([]int, len(e.Stations))
-	for i, s := range e.Stations {
-		bars[i] = s.Bar
-	}
-	waiting := map[want]int{}
-	for _, l := range c.Lifters {
-		if l.Lift == "" || l.Bar == "" {
-			continue
-		}
-		if l.Station < 0 || l.Station >= len(bars) {
-			waiting[want{l.Bar, l.Lift}]++
-			continue
-		}
-		bars[l.Station] = l.Bar
-		taken[l.Station]++
-	}
-	d.lendBars(bars, taken, needs(c, waiting, places))
-	return bars
-}
-
-// needs counts, for each bar, the empty stations that lifters without one need.
-func needs(c gym.Class, waiting map[want]int, places int) map[string]int {
-	free := map[want]int{}
-	seen := map[int]bool{}
-	for _, l := range c.Lifters {
-		if l.Station >= 0 && l.Lift != "" {
-			w := want{l.Bar, l.Lift}
-			if !seen[l.Station] {
-				seen[l.Station], free[w] = true, free[w]+places
-			}
-			free[w]--
-		}
-	}
-	need := map[string]int{}
-	for w, n := range waiting {
-		need[w.bar] += max(0, n-max(0, free[w])+places-1) / places
-	}
-	return need
-}
-
-// lendBars puts wanted bars at empty stations whose own bar nobody wants.
-func (d *Desk) lendBars(bars []string, taken []int, need map[string]int) {
-	have, out := map[string]int{}, map[string]int{}
-	for i, bar := range bars {
-		out[bar]++
-		if taken[i] == 0 {
-			have[bar]++
-		}
-	}
-	for _, b := range d.book.Equipment.Bars {
-		for i := len(bars) - 1; i >= 0 && have[b.Key] < need[b.Key] && out[b.Key] < b.Count; i-- {
-			if own := bars[i]; taken[i] == 0 && own != b.Key && have[own] > need[own] {
-				have[own]--
-				out[own]--
-				have[b.Key]++
-				out[b.Key]++
-				bars[i] = b.Key
-			}
-		}
-	}
-}
-
 // ShareStations seats everybody anew, so that the windows are kept and the fewest
 // plates are moved.
 func (d *Desk) ShareStations(class gym.ID) error {
+	if c, ok := d.Class(class); ok && len(c.Lifters) == 0 {
+		return fmt.Errorf("share the stations: nobody is checked in; check at least one athlete in")
+	}
 	return d.change("share the stations", class, d.shareAll)
 }
 

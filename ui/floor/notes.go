@@ -60,11 +60,31 @@ func (n *noteList) say(sharing desk.Sharing) {
 		n.fine.SetText("Once lifters are here, this says whether everybody has a bar, the clock can be kept and the plates suffice.")
 	case n.setUp.floor.moment().Finished:
 		n.fine.SetText("The climb is over.")
-	case !slices.ContainsFunc(sharing.Notes, func(note desk.SharingNote) bool { return !note.Aside }):
-		n.fine.SetText(fmt.Sprintf("Yes: everybody has a bar, every rung is long enough and the plates suffice. %d discs are moved in all.", sharing.Moves))
+	case slices.ContainsFunc(sharing.Notes, func(note desk.SharingNote) bool { return !note.Aside }):
+		n.fine.SetText("")
 	default:
-		n.fine.SetText("Not yet:")
+		n.fine.SetText(fineWords(sharing))
 	}
+	show(n.fine, n.fine.Label() != "")
+}
+
+// fineWords say what was judged, and who was not.
+func fineWords(sharing desk.Sharing) string {
+	words := "Nobody climbs to a rep max today."
+	if sharing.Judged > 0 {
+		words = fmt.Sprintf("Yes: everybody who climbs has a bar, every rung is long enough and the plates suffice. %d plates are moved in all.", sharing.Moves)
+	}
+	if sharing.Aside > 0 {
+		words += fmt.Sprintf(" Not counted: %s by percentages or without a lift, with bars and plates of their own.", count(sharing.Aside, "lifter"))
+	}
+	return words
+}
+
+func count(n int, noun string) string {
+	if n == 1 {
+		return "1 " + noun
+	}
+	return fmt.Sprintf("%d %ss", n, noun)
 }
 
 func newNoteRow() *noteRow {

@@ -182,13 +182,13 @@ func (h *hall) climb() {
 	assert.Contains(t, strings.Join(h.said, "\n"), "went on while this window was closed: rung 8 runs, the clock is at 12:45")
 
 	h.until(13*time.Minute + 30*time.Second)
-	h.calls(8, nil)
+	h.calls(8)
 	h.until(14*time.Minute + 30*time.Second)
 	h.lateCalls()
 	h.until(16*time.Minute + 30*time.Second)
-	h.calls(9, nil)
+	h.calls(9)
 	h.until(19*time.Minute + 30*time.Second)
-	h.calls(10, nil)
+	h.calls(10)
 	h.until(20 * time.Minute)
 	uitest.See(t, h.window, "Climb is over")
 }
@@ -217,34 +217,20 @@ func (h *hall) asked() (who string, late, ok bool) {
 }
 
 // calls plays a rung: one key for whoever the floor asks for, the next lifter
-// chosen by itself; who makes no call in this part is passed over.
-func (h *hall) calls(rung int, only map[int]bool) {
-	passed := map[string]bool{}
-	for range 3 * len(given) {
+// chosen by itself; who makes no call in this part is passed over, once round.
+func (h *hall) calls(rung int) {
+	for passed := 0; passed <= len(given); {
 		who, _, ok := h.asked()
-		if !ok || passed[who] && len(passed) >= h.silent(rung) {
-			return
+		if ok {
+			if key, calls := parts[player(h.t, who)/3].calls[rung]; calls {
+				h.press(key)
+				passed = 0
+				continue
+			}
 		}
-		i := player(h.t, who)
-		key, calls := parts[i/3].calls[rung]
-		if only != nil && !only[i] || !calls {
-			passed[who] = true
-			h.press(fyne.KeyDown)
-			continue
-		}
-		h.press(key)
+		h.press(fyne.KeyDown)
+		passed++
 	}
-}
-
-// silent is how many are asked after a rung and say nothing.
-func (h *hall) silent(rung int) int {
-	n := 0
-	for i := range given {
-		if _, calls := parts[i/3].calls[rung]; !calls && i != finder {
-			n++
-		}
-	}
-	return n
 }
 
 // lateCalls makes the calls of the eighth rung that were not made in time: the

@@ -22,28 +22,32 @@ type seatBoard struct {
 	tiles []*seatTile
 	grid  *fyne.Container
 	moves *kit.Text
+	small *kit.Toggle
 	all   fyne.CanvasObject
 }
 
 // seatTile is one station.
 type seatTile struct {
-	name, bar *kit.Text
-	seats     []*seat
-	list      *fyne.Container
-	station   int
-	all       fyne.CanvasObject
+	name, what *kit.Text
+	seats      []*seat
+	list       *fyne.Container
+	station    int
+	all        fyne.CanvasObject
 }
 
 func newSeatBoard(s *setUp) *seatBoard {
 	b := &seatBoard{setUp: s, moves: kit.NewCaption("")}
 	b.grid = container.New(tileLayout{})
 	share := kit.NewButton("Share anew", s.share).Key("F6")
-	b.all = kit.NewCard("Stations", kit.Fill(kit.Scroll(b.grid)), b.moves, share)
+	b.small = kit.NewToggle("Plates under 1 kg on top rungs only (F11)", false, func(yes bool) { s.floor.keepSmall(yes) })
+	b.all = kit.NewCard("Stations", kit.Column(look.Gap2, kit.Fill(kit.Scroll(b.grid)), b.small), b.moves, share)
 	return b
 }
 
 func (b *seatBoard) refresh() {
 	f := b.setUp.floor
+	show(b.small, f.desk().SmallPlates())
+	b.small.Set(f.desk().Settings().SmallOnTop)
 	stations := f.board.Stations
 	n := len(stations) + 1
 	for len(b.tiles) < n {
@@ -77,16 +81,16 @@ func (b *seatBoard) purpose(s desk.BoardStation) string {
 }
 
 func newSeatTile() *seatTile {
-	t := &seatTile{name: kit.NewStrong(""), bar: kit.NewCaption("").Shrinks(40), list: kit.Column(0)}
-	head := kit.Row(look.Gap2, t.name, kit.Fill(kit.Column(0, kit.Fill(), t.bar.Align(fyne.TextAlignTrailing), kit.Fill())))
+	t := &seatTile{name: kit.NewStrong("").Shrinks(40), what: kit.NewCaption("").Shrinks(40), list: kit.Column(0)}
+	head := kit.Column(0, t.name, t.what)
 	t.all = kit.NewPanel(kit.Column(0, kit.Pad(look.Gap2-2, head), kit.NewRule(), t.list, kit.Fill()))
 	return t
 }
 
-func (t *seatTile) set(b *seatBoard, station int, name, bar string, lifters []desk.BoardLifter) {
+func (t *seatTile) set(b *seatBoard, station int, name, what string, lifters []desk.BoardLifter) {
 	t.station = station
 	t.name.SetText(name)
-	t.bar.SetText(bar)
+	t.what.SetText(what)
 	for len(t.seats) < len(lifters) {
 		t.seats = append(t.seats, newSeat(b))
 	}
@@ -156,6 +160,7 @@ func (s *seat) Refresh() {
 func (s *seat) set(l desk.BoardLifter, chosen bool) {
 	s.athlete = l.Athlete
 	s.name.SetText(l.Name)
+	s.name.Or(l.Short)
 	s.mark.Set(seatMark(l))
 	show(s.mark, l.Fault != nil || l.Source == gym.Estimate)
 	s.load.Say(baseWords(l), toneIf(l.Fault != nil, look.Warn, look.Muted))
@@ -181,7 +186,7 @@ func baseWords(l desk.BoardLifter) string {
 	case l.Base > 0:
 		return l.Base.In(l.Unit)
 	case l.Start > 0:
-		return "finds, from " + l.Start.In(l.Unit)
+		return "from " + l.Start.In(l.Unit)
 	}
 	return "no number"
 }
@@ -232,7 +237,7 @@ func (tileLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 }
 
 // leastTile keeps an empty station large enough to drop a name on.
-const leastTile = 96
+const leastTile = 104
 
 func eachPair(objects []fyne.CanvasObject, do func(a, b fyne.CanvasObject, tall float32)) {
 	var seen []fyne.CanvasObject

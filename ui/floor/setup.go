@@ -36,7 +36,7 @@ func newSetUp(f *Floor) *setUp {
 	middle := kit.Column(look.Gap3, s.pieces.all, kit.Fill(s.notes.all))
 	below := kit.Row(look.Gap3, kit.Full(kit.Wide(340, middle)), kit.Fill(s.seats.all))
 	right := kit.Column(look.Gap3, s.climb.all, kit.Fill(below))
-	s.all = kit.Row(look.Gap3, kit.Full(kit.Wide(372, left)), kit.Fill(right))
+	s.all = kit.Row(look.Gap3, kit.Full(kit.Wide(344, left)), kit.Fill(right))
 	return s
 }
 
@@ -137,6 +137,24 @@ func (s *setUp) start() {
 
 func (s *setUp) share() { s.floor.shareAnew() }
 
+// small turns the rule about small plates over, where the gym has any.
+func (s *setUp) small() {
+	if !s.floor.desk().SmallPlates() {
+		s.floor.host.Say("The gym has no plates under 1 kg.", false)
+		return
+	}
+	s.floor.keepSmall(!s.floor.desk().Settings().SmallOnTop)
+}
+
+// keepSmall keeps small plates for top rungs, or lets them on every rung.
+func (f *Floor) keepSmall(yes bool) {
+	said := "Every rung takes the nearest load, with small plates too."
+	if yes {
+		said = "Light and working rungs do without plates under 1 kg; top rungs have them."
+	}
+	f.did(f.desk().KeepSmallOnTop(yes), said)
+}
+
 func (s *setUp) move(athlete gym.ID, station int) {
 	e := s.floor.desk().Book().Equipment
 	if athlete == "" || station >= len(e.Stations) {
@@ -157,6 +175,7 @@ func (s *setUp) keys() []room.Key {
 		{Press: "Esc", Does: "Leave the search; the numbers then move the chosen lifter", Do: func() { s.floor.host.Window().Canvas().Unfocus() }},
 		{Press: "F6", Does: "Share the stations anew", Do: s.share},
 		{Press: "F7", Does: "Take the lower number that is offered", Do: s.detail.lower},
+		{Press: "F11", Does: "Keep plates under 1 kg for top rungs, or not", Do: s.small},
 		{Press: "F8", Does: "Do the first mend", Do: s.notes.press("F8")},
 		{Press: "F9", Does: "Do the second mend", Do: s.notes.press("F9")},
 		{Press: "F10", Does: "Do the third mend", Do: s.notes.press("F10")},

@@ -108,7 +108,7 @@ func TestLiftersMoveByNumberAndByDrag(t *testing.T) {
 	require.True(t, ok)
 	to, ok := uitest.Where(h.window, "6  Rack 6")
 	require.True(t, ok)
-	uitest.Drag(t, h.window, head.AddXY(0, 26), to) // the first seat stands below the station's name
+	uitest.Drag(t, h.window, head.AddXY(0, 44), to) // the first seat stands below the station's name and lift
 	assert.Equal(t, 5, h.lifter(c.ID, ada.ID).Station)
 	assert.Contains(t, h.said[len(h.said)-1], "Ada Lund goes to Rack 6.")
 }

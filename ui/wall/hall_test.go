@@ -45,6 +45,8 @@ func newHall(t *testing.T) *hall {
 	n := byte(0)
 	book, err := desk.Starter("Harbour Hall", func() gym.ID { n++; return gym.NewID(morning, [10]byte{n}) })
 	require.NoError(t, err)
+	stock := &book.Equipment.Stock
+	stock.Plates = stock.Plates[:len(stock.Plates)-1] // without the halves: loads go by 2.5 kg
 	require.NoError(t, file.Write(ctx, book.Changes()...))
 	h.file = file
 	h.Desk, err = desk.Open(ctx, file, func() time.Time { return h.now }, rand.NewChaCha8([32]byte{1}))
