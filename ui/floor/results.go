@@ -137,10 +137,14 @@ func (r *results) confirm() {
 func (r *results) ask(athlete gym.ID, text string, v climb.Verdict) {
 	a, _ := r.floor.desk().Athlete(athlete)
 	kit.Ask(r.floor.host.Window().Canvas(), kit.Question{
-		Title:   "Log this for " + a.Name + "?",
-		Text:    v.Doubt + " Is that what was lifted?",
-		Actions: []kit.Action{{Label: "Write it again", Do: func() bool { r.field.Focus(); return true }}, {Label: "Log it as it is", Do: func() bool { r.keep(athlete, text); return true }}},
-		Cancel:  "Leave it open",
+		Title: "Log this for " + a.Name + "?",
+		Text:  v.Doubt + " Is that what was lifted?",
+		Actions: []kit.Action{
+			{Label: "Write it again", Do: func() bool { r.field.Focus(); return true }},
+			{Label: "Log it as it is", Do: func() bool { r.keep(athlete, text); return true }},
+		},
+		Cancel: "Leave it open",
+		Width:  560,
 	})
 }
 
