@@ -103,6 +103,43 @@ func TestLogsChangeTheAnswers(t *testing.T) {
 	assert.NotEqual(t, "24 kg", s[0].Load)
 }
 
+// A suggestion for a day gone by is the one that could have been made on it: what was
+// logged later, a lift's result or a bout of this athlete or of others, says nothing.
+func TestTheLogAfterADaySaysNothingOfIt(t *testing.T) {
+	db := gymFile(t)
+	hold := func(on string) []holdLine {
+		return read[[]holdLine](t, "-db", db, "hold", "-athlete", "bram oostling", "-on", on)
+	}
+	suggested := func(on string) []tierLine { return read[[]tierLine](t, "-db", db, "tier", "-all", "-on", on) }
+	holds, suggestions, later := hold("2026-11-10"), suggested("2026-11-10"), hold("2026-11-25")
+
+	results := "Date,Athlete,Lift,Reps,Load,Source\n"
+	bouts := "Date,Athlete,Movement,Load,Reps,Outcome,Workout,Score\n"
+	for _, name := range twoNames(t, db) {
+		results += "2026-11-11," + name + ",Deadlift,1,290 kg,tested\n"
+		bouts += "2026-11-12," + name + ",Kettlebell swing,32 kg,40,held,,\n"
+	}
+	assert.Positive(t, read[imported](t, "-db", db, "import", "results", file(t, "results.csv", results)).Added)
+	assert.Positive(t, read[imported](t, "-db", db, "import", "bouts", file(t, "bouts.csv", bouts)).Added)
+	assert.Equal(t, holds, hold("2026-11-10"))
+	assert.Equal(t, suggestions, suggested("2026-11-10"))
+	assert.NotEqual(t, later, hold("2026-11-25"), "from the day itself on it counts")
+}
+
+// twoNames are the names of two athletes, of whom one is asked about.
+func twoNames(t *testing.T, db string) []string {
+	t.Helper()
+	rows := read[[]athleteLine](t, "-db", db, "athletes")
+	require.NotEmpty(t, rows)
+	names := []string{"Bram Oostling"}
+	for _, r := range rows {
+		if r.Name != names[0] {
+			return append(names, r.Name)
+		}
+	}
+	return names
+}
+
 // What is written out and read in again changes nothing.
 func TestExportComesBack(t *testing.T) {
 	db, out := gymFile(t), filepath.Join(t.TempDir(), "tables")

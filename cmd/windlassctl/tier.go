@@ -58,8 +58,8 @@ type asked struct {
 	on       day.Date
 }
 
-// each learns from the gym's log and asks about every athlete and movement that
-// the flags name.
+// each learns from the gym's log up to the day and asks about every athlete and
+// movement that the flags name.
 func (o tierOptions) each(ctx context.Context, d *desk.Desk, about func(asked) error) error {
 	on, err := dateOr(o.on, d.Today())
 	if err != nil {
@@ -73,7 +73,7 @@ func (o tierOptions) each(ctx context.Context, d *desk.Desk, about func(asked) e
 	if err != nil {
 		return err
 	}
-	standing, err := tier.Learn(ctx, d.Book(), d.Strength)
+	standing, err := d.StandingOn(ctx, on)
 	if err != nil {
 		return err
 	}

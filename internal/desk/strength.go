@@ -20,7 +20,11 @@ func (d *Desk) Strength(athlete gym.ID, key gym.LiftKey) (relative float64, know
 
 // strengths is [Desk.Strength] of now, for work beside the desk.
 func (d *Desk) strengths() func(gym.ID, gym.LiftKey) (relative float64, known bool) {
-	records := d.records() // built anew when results change, and never changed
+	return d.strengthsBy(d.records()) // built anew when results change, and never changed
+}
+
+// strengthsBy is [Desk.Strength] by some records.
+func (d *Desk) strengthsBy(records repmax.Records) func(gym.ID, gym.LiftKey) (relative float64, known bool) {
 	athletes, lifts := map[gym.ID]gym.Athlete{}, map[gym.LiftKey]gym.Lift{}
 	for _, a := range d.book.Athletes {
 		athletes[a.ID] = a
