@@ -1,9 +1,12 @@
 package kit
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -105,4 +108,27 @@ func (e *entry) TypedShortcut(s fyne.Shortcut) {
 var editKeys = map[fyne.KeyName]bool{
 	fyne.KeyLeft: true, fyne.KeyRight: true, fyne.KeyUp: true, fyne.KeyDown: true,
 	fyne.KeyHome: true, fyne.KeyEnd: true, fyne.KeyBackspace: true, fyne.KeyDelete: true,
+}
+
+// barless is the theme without scroll bars: in one line to write in, a bar would lie
+// across what stands there.
+type barless struct{}
+
+// now is the theme of the program, which the coach may change while it runs.
+func (barless) now() fyne.Theme { return fyne.CurrentApp().Settings().Theme() }
+
+func (b barless) Color(name fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
+	return b.now().Color(name, v)
+}
+
+func (b barless) Font(style fyne.TextStyle) fyne.Resource { return b.now().Font(style) }
+
+func (b barless) Icon(name fyne.ThemeIconName) fyne.Resource { return b.now().Icon(name) }
+
+func (b barless) Size(name fyne.ThemeSizeName) float32 {
+	switch name {
+	case theme.SizeNameScrollBar, theme.SizeNameScrollBarSmall:
+		return 0
+	}
+	return b.now().Size(name)
 }

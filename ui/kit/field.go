@@ -3,6 +3,7 @@ package kit
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
@@ -17,7 +18,8 @@ type Field struct {
 	name    string
 	label   *Text
 	entry   *entry
-	idle    *Text // stands for the entry while the field is off
+	line    fyne.CanvasObject // the entry as it is drawn
+	idle    *Text             // stands for the entry while the field is off
 	message *Text
 	fault   string
 	note    string
@@ -216,9 +218,13 @@ func (f *Field) Keyboard() fyne.Focusable { return f.entry }
 // CreateRenderer implements fyne.Widget.
 func (f *Field) CreateRenderer() fyne.WidgetRenderer {
 	f.sheet, f.glyph = box(look.Radius), newGlyph()
+	f.line = f.entry
+	if !f.entry.MultiLine {
+		f.line = container.NewThemeOverride(f.entry, barless{})
+	}
 	objects := append([]fyne.CanvasObject{f.label, f.sheet}, f.glyph.objects...)
 	return (&drawing{
-		of: f, objects: append(objects, f.entry, f.idle, f.message),
+		of: f, objects: append(objects, f.line, f.idle, f.message),
 		place: f.place, measure: f.measure, paint: f.paint,
 	}).start()
 }
@@ -250,7 +256,7 @@ func (f *Field) place(size fyne.Size) {
 		inset = look.Gap6
 		f.glyph.put(look.Gap3, above+(inner-14)/2, 14)
 	}
-	put(f.entry, inset, above, size.Width-inset, inner)
+	put(f.line, inset, above, size.Width-inset, inner)
 	put(f.idle, inset+look.Gap2, above, size.Width-inset-2*look.Gap2, inner)
 	put(f.message, 0, above+inner+look.Gap1, size.Width, lineOf(look.CaptionSize))
 	shown(f.message, above > 0)
