@@ -2,6 +2,7 @@ package desk
 
 import (
 	"fmt"
+	"strings"
 
 	"windlass/internal/conditioning"
 	"windlass/internal/cycle"
@@ -70,4 +71,23 @@ func (d *Desk) near(c gym.Cycle, at cycle.At, apart int) map[gym.MovementKey]int
 		}
 	}
 	return near
+}
+
+// WorkoutLoads writes the three loads of every movement of a workout that has some,
+// a line each: "Wall ball: M 9/7/5, W 6/5/4 kg".
+func (d *Desk) WorkoutLoads(w gym.Workout) []string {
+	var lines []string
+	for _, item := range w.Items {
+		m, _ := d.Movement(item.Movement)
+		var loads []string
+		for _, s := range gym.Standards() {
+			if text := d.TiersText(item, s); text != "" {
+				loads = append(loads, string(s)+" "+text)
+			}
+		}
+		if len(loads) > 0 {
+			lines = append(lines, fmt.Sprintf("%s: %s %s", m.Name, strings.Join(loads, ", "), d.book.Settings.Unit))
+		}
+	}
+	return lines
 }

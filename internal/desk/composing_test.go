@@ -122,3 +122,15 @@ func TestTheClassCanBeChosenThisOnce(t *testing.T) {
 	assert.Contains(t, strings.Join(p.Why, "\n"), "all 24 at once")
 	assert.True(t, p.Sharing.Enough())
 }
+
+// The loads of the catalogue's wall ball, and those that a day has of its own.
+func TestWorkoutLoadsAreWritten(t *testing.T) {
+	b := newBench(t)
+	w := b.WithMovement(b.WithMovement(gym.Workout{}, 0, "wall-ball"), 1, "burpee")
+	assert.Equal(t, []string{"Wall ball: M 9/7/5, W 6/5/4 kg"}, b.WorkoutLoads(w))
+	var err error
+	w.Items[0], err = b.WithTiers(w.Items[0], gym.StandardM, "10/8/6")
+	require.NoError(t, err)
+	assert.Equal(t, []string{"Wall ball: M 10/8/6, W 6/5/4 kg"}, b.WorkoutLoads(w))
+	assert.Empty(t, b.WorkoutLoads(gym.Workout{}))
+}

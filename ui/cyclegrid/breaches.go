@@ -22,7 +22,7 @@ type breachList struct {
 
 func newBreachList(view func() desk.CycleView, lead func(desk.ViewBreach)) *breachList {
 	b := &breachList{view: view, lead: lead, why: kit.NewProse("", 200), mend: kit.NewProse("", 200).Tone(look.Accent), source: kit.NewProse("", 200).Small().Tone(look.Muted)}
-	b.list = kit.NewDataList([]kit.ListColumn{{Title: "Where", Width: 150, Grow: 1}, {Title: "What", Width: 150, Grow: 1}},
+	b.list = kit.NewDataList([]kit.ListColumn{{Title: "Where", Width: 210, Grow: 1}, {Title: "What", Width: 130, Grow: 1}},
 		kit.Rows{Len: func() int { return len(view().Breaches) }, Cell: b.cell})
 	b.list.Empty = "No rule is broken."
 	b.list.OnCursor, b.list.OnOpen = b.choose, b.choose

@@ -21,6 +21,7 @@ type composer struct {
 	proposal conditioning.Proposal
 	open     bool
 	text     *kit.Prose
+	loads    *kit.Prose
 	why      *kit.Prose
 	now      *kit.Prose
 	take     *kit.Button
@@ -33,14 +34,14 @@ type composer struct {
 }
 
 func newComposer(w *workoutPart) *composer {
-	c := &composer{workout: w, text: kit.NewProse("", 200), why: kit.NewProse("", 200).Small().Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
+	c := &composer{workout: w, text: kit.NewProse("", 200), loads: kit.NewProse("", 200).Small(), why: kit.NewProse("", 200).Small().Tone(look.Muted), now: kit.NewProse("", 200).Small().Tone(look.Muted)}
 	c.take = kit.NewButton("Take it", c.accept).Primary()
 	c.back = kit.NewButton("Back", c.before).Plain().Tip("Goes back to the proposal before this one.")
 	buttons := kit.Row(look.Gap1, c.take, kit.NewButton("Another", c.another).Key("C"), c.back, kit.NewButton("Leave it", func() {
 		c.forget()
 		w.editor.fill()
 	}).Plain(), kit.Fill())
-	c.all = kit.Column(look.Gap3, c.text, c.why, buttons, c.now, kit.NewRule(), c.wishes())
+	c.all = kit.Column(look.Gap3, c.wishes(), c.text, c.loads, c.why, buttons, c.now)
 	c.all.Hide()
 	return c
 }
@@ -66,7 +67,7 @@ func (c *composer) wishes() fyne.CanvasObject {
 	})
 	c.apart = line("Days apart", func(text string) error { return whole(text, &c.wish.Apart) })
 	c.class = line("Athletes", func(text string) error { return whole(text, &c.wish.Class) })
-	return kit.Column(look.Gap1, kit.NewCaption("For this proposal"), kit.Equal(look.Gap2, c.from.field, c.to.field, c.apart.field, c.class.field))
+	return kit.Equal(look.Gap2, c.from.field, c.to.field, c.apart.field, c.class.field)
 }
 
 // window reads both ends, and leaves the wish alone where it cannot.
@@ -109,6 +110,8 @@ func (c *composer) propose() {
 	c.open = true
 	c.proposal = p
 	c.text.SetText(e.room.desk().WorkoutText(p.Workout) + ".")
+	c.loads.SetText(strings.Join(e.room.desk().WorkoutLoads(p.Workout), "\n"))
+	c.loads.Hidden = c.loads.Label() == ""
 	c.why.SetText(strings.Join(p.Why, "\n"))
 	c.take.Able(err == nil)
 	c.back.Able(c.seed > 1)
@@ -127,7 +130,7 @@ func (c *composer) accept() {
 func (c *composer) forget() { c.open, c.seed = false, 0 }
 
 func (c *composer) refresh() {
-	c.all.Hidden, c.workout.own.Hidden = !c.open, c.open
+	c.all.Hidden, c.workout.own.Hidden, c.workout.head.Hidden = !c.open, c.open, c.open
 	c.from.show(desk.WindowText(c.wish.Shortest))
 	c.to.show(desk.WindowText(c.wish.Longest))
 	c.apart.show(strconv.Itoa(c.wish.Apart))

@@ -37,6 +37,7 @@ type workoutPart struct {
 	note     *kit.Prose
 	sharing  *kit.Prose // whether the implements suffice for the day's class
 	tiers    *kit.Prose
+	head     *fyne.Container
 	own      *fyne.Container // all but the proposal
 	composer *composer
 	drop     *kit.Button
@@ -57,10 +58,10 @@ func newWorkoutPart(e *editor) *workoutPart {
 	w.lengths = kit.Equal(look.Gap2, columns...)
 	w.sharing = kit.NewProse("", 200).Small()
 	w.composer = newComposer(w)
-	head := kit.Row(look.Gap2, kit.NewStrong("Conditioning"), kit.Fill(), kit.NewButton("Compose", w.compose).Key("C").Tip("Proposes a workout for this day, with its reasons."))
+	w.head = kit.Row(look.Gap2, kit.NewStrong("Conditioning"), kit.Fill(), kit.NewButton("Compose", w.compose).Key("C").Tip("Proposes a workout for this day, with its reasons."))
 	w.tiers = kit.NewProse("Loads are full, mid and light, for the load standards M and W, in "+string(e.room.desk().Settings().Unit)+".", 200).Small().Tone(look.Muted)
 	w.own = kit.Column(look.Gap2, kit.Row(look.Gap1, kit.Fill(w.format), w.drop), w.fields, w.box, w.tiers, kit.NewRule(), w.lengths, w.note, w.sharing)
-	w.all = kit.Column(look.Gap2, head, w.composer.all, w.own)
+	w.all = kit.Column(look.Gap2, w.head, w.composer.all, w.own)
 	return w
 }
 
