@@ -24,16 +24,16 @@ func newIndex(b *gym.Book) index {
 	x.readCatalogue(b)
 	x.readResults(b)
 	x.readBouts(b)
+	x.readOverrides(b)
 	x.readClasses(b)
 	return x
 }
 
-// update reads again what the changes touched; a row that was only added is
-// looked up alone, because a class adds hundreds.
+// update reads again what the changes touched. Of the logs, which are long, it looks
+// up the rows that were added alone: they are only ever added to, and a class adds
+// hundreds.
 func (x *index) update(b *gym.Book, changes []gym.Change) {
-	if x.added(b, changes) {
-		return
-	}
+	x.add(b, changes)
 	t := topicOf(changes)
 	if t&AboutRoster != 0 {
 		x.readRoster(b)
@@ -41,25 +41,15 @@ func (x *index) update(b *gym.Book, changes []gym.Change) {
 	if t&AboutCatalogue != 0 {
 		x.readCatalogue(b)
 	}
-	if t&AboutResults != 0 {
-		x.readResults(b)
-	}
 	if t&AboutBouts != 0 {
-		x.readBouts(b)
+		x.readOverrides(b)
 	}
 	if t&AboutClass != 0 {
 		x.readClasses(b)
 	}
 }
 
-func (x *index) added(b *gym.Book, changes []gym.Change) bool {
-	for _, c := range changes {
-		switch c.(type) {
-		case gym.AddResult, gym.AddBout, gym.VoidResult, gym.VoidBout:
-		default:
-			return false
-		}
-	}
+func (x *index) add(b *gym.Book, changes []gym.Change) {
 	result, bout := len(b.Results), len(b.Bouts)
 	for _, c := range changes {
 		switch c.(type) {
@@ -79,7 +69,6 @@ func (x *index) added(b *gym.Book, changes []gym.Change) bool {
 			bout++
 		}
 	}
-	return true
 }
 
 func (x *index) readRoster(b *gym.Book) {
@@ -98,6 +87,9 @@ func (x *index) readResults(b *gym.Book) {
 
 func (x *index) readBouts(b *gym.Book) {
 	x.bouts = groups(b.Bouts, func(r gym.Bout) gym.ID { return r.Athlete })
+}
+
+func (x *index) readOverrides(b *gym.Book) {
 	x.overrides = map[gym.ID]int{}
 	for _, o := range b.Overrides {
 		x.overrides[o.Athlete]++

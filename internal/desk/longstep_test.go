@@ -144,6 +144,7 @@ func (h *inlet) oneWord(ended <-chan error) (over bool, err error) {
 func (h *inlet) same() {
 	h.t.Helper()
 	assert.Empty(h.t, differing(*h.open().Book(), *h.Book()))
+	assert.True(h.t, h.IndexIsTrue())
 }
 
 // differing names the lists in which two books differ.
@@ -336,6 +337,7 @@ func TestBookEqualsFileWhateverComesBetween(t *testing.T) {
 			h.Land(long)
 			cancel()
 			require.Empty(rt, differing(*h.open().Book(), *h.Book()))
+			require.True(rt, h.IndexIsTrue())
 		}
 		benches := 0
 		for _, r := range h.Book().Results {
