@@ -152,6 +152,7 @@ func (w *Window) show(i int, subject gym.ID) {
 	}
 	r := w.rooms[i]
 	w.window.Canvas().Unfocus()
+	kit.HideTip(w.stage)
 	w.stage.Objects = []fyne.CanvasObject{r.Content()}
 	w.stage.Refresh()
 	r.Refresh(desk.AboutAll)

@@ -136,9 +136,15 @@ func listed(noun string, numbers []int, of int) string {
 	return fmt.Sprintf("%ss %s and %d are", noun, strings.Join(words, ", "), numbers[len(numbers)-1])
 }
 
+// lengthenedName ends the name of a climb that is no longer the one of its name.
+const lengthenedName = ", lengthened"
+
 // lengthened is a climb with so many more seconds in each rung.
 func lengthened(plan gym.ClimbPlan, by []int) gym.ClimbPlan {
 	plan.Rungs = slices.Clone(plan.Rungs)
+	if !strings.HasSuffix(plan.Name, lengthenedName) {
+		plan.Name += lengthenedName
+	}
 	later := 0
 	for i := range plan.Rungs {
 		plan.Rungs[i].At += later

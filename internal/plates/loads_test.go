@@ -138,73 +138,6 @@ func manyKinds() (plates []Plate) {
 	return plates
 }
 
-// The reference is every stack of the stock, tried one by one.
-func TestLoadsAgainstEveryStack(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		_, loads, every := drawn(t, 6, 3)
-		if rapid.Bool().Draw(t, "floor") {
-			loads = loads.FromFloor()
-		}
-		heaviest := weigh(loads.Lightest(), every[len(every)-1])
-		assert.Equal(t, heaviest, loads.Heaviest())
-
-		target := loads.Lightest() + mass.Mass(rapid.Int64Range(0, int64(heaviest-loads.Lightest()+kg(5))).Draw(t, "target"))
-		if rapid.Bool().Draw(t, "on a load") {
-			target = weigh(loads.Lightest(), rapid.SampledFrom(every).Draw(t, "side"))
-		}
-		for _, round := range []Rounding{Nearest, Down, Up} {
-			got, err := loads.Loadable(target, round)
-			require.NoError(t, err)
-			checkLoading(t, loads, every, got)
-			assert.Equal(t, wanted(every, loads.Lightest(), target, round), got.Total, "%s of %d", round, target)
-			assert.Equal(t, target > heaviest, got.Short)
-		}
-	})
-}
-
-func wanted(every [][]Disc, base, target mass.Mass, round Rounding) mass.Mass {
-	below, above := base, mass.Mass(-1)
-	for _, side := range every {
-		m := weigh(base, side)
-		if m <= target {
-			below = max(below, m)
-		}
-		if m >= target && (above < 0 || m < above) {
-			above = m
-		}
-	}
-	if above >= 0 && (round == Up || round == Nearest && above-target < target-below) {
-		return above
-	}
-	return below
-}
-
-// checkLoading holds a loading against the promises: it weighs what it says, is
-// in the order of the bar, is one of the stock's stacks, and no stack of the
-// same load is better.
-func checkLoading(t require.TestingT, loads *Loads, every [][]Disc, got Loading) {
-	require.Equal(t, got.Total, weigh(loads.Lightest(), got.PerSide))
-	for i := 1; i < len(got.PerSide); i++ {
-		require.False(t, got.PerSide[i].before(got.PerSide[i-1]), "%v", got.PerSide)
-	}
-	fewest, full, owned := never, false, false
-	for _, side := range every {
-		if weigh(loads.Lightest(), side) != got.Total {
-			continue
-		}
-		owned = owned || slices.Equal(side, got.PerSide)
-		if hasFull(side) && loads.floor && !full {
-			full, fewest = true, never
-		}
-		if !full || hasFull(side) {
-			fewest = min(fewest, len(side))
-		}
-	}
-	require.True(t, owned, "%v is not in the stock", got.PerSide)
-	require.Len(t, got.PerSide, fewest)
-	require.Equal(t, loads.floor && !full, got.Blocks)
-}
-
 func TestAtMostAndAtLeast(t *testing.T) {
 	loads := newLoads(t, bar20(), Stock{Plates: []Plate{kgPlate(20, 1), kgPlate(2.5, 1)}})
 	_, ok := loads.AtMost(kg(19.9))
@@ -273,42 +206,6 @@ func TestFloorLifts(t *testing.T) {
 			assert.Equal(t, c.blocks, got.Blocks)
 		})
 	}
-}
-
-func TestHugeStockStaysExact(t *testing.T) {
-	// Plates weighed to the gram: no two share a round grid.
-	stock := Stock{Plates: []Plate{kgPlate(24.987, 40), kgPlate(20.011, 40), kgPlate(9.996, 40), kgPlate(5.003, 40), lbPlate(44.973, 40)}}
-	got, err := newLoads(t, bar20(), stock).Loadable(20*mass.Kilogram+2*(kg(24.987)+kg(20.011)+kg(5.003)+lb(44.973)), Nearest)
-	require.NoError(t, err)
-	assert.Equal(t, []string{"24.987 kg", "44.973 lb", "20.011 kg", "5.003 kg"}, faces(got.PerSide))
-}
-
-func BenchmarkNewLoads(b *testing.B) {
-	stock := bigStock()
-	for b.Loop() {
-		if _, err := NewLoads(bar20(), stock); err != nil {
-			b.Fatal(err)
-		}
-	}
-}
-
-// Forty lifters with ten rungs each, on a heap of kilograms and pounds.
-func BenchmarkLoadable400(b *testing.B) {
-	loads := newLoads(b, bar20(), bigStock())
-	for b.Loop() {
-		for i := range mass.Mass(400) {
-			if _, err := loads.Loadable(kg(30)+i*(mass.Kilogram*61/100), Nearest); err != nil {
-				b.Fatal(err)
-			}
-		}
-	}
-}
-
-func bigStock() Stock {
-	return Stock{Plates: []Plate{
-		kgPlate(25, 16), kgPlate(20, 16), kgPlate(15, 8), kgPlate(10, 16), kgPlate(5, 16), kgPlate(2.5, 16), kgPlate(1.25, 8), kgPlate(0.5, 4),
-		lbPlate(45, 16), lbPlate(35, 8), lbPlate(25, 16), lbPlate(10, 16), lbPlate(5, 16), lbPlate(2.5, 16),
-	}, Collar: kg(0.2)}
 }
 
 func ExampleLoads_Loadable() {

@@ -131,6 +131,7 @@ func (f *Floor) turn(step int) {
 	f.at = step
 	f.steps.Set(step)
 	f.host.Window().Canvas().Unfocus()
+	kit.HideTip(f.stage)
 	v := f.views[step]
 	f.stage.Objects = []fyne.CanvasObject{v.content()}
 	f.stage.Refresh()

@@ -175,12 +175,18 @@ func (r *lifterRow) draw(bar string, discs []plates.Disc) {
 func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 	other, next := "", ""
 	if s.HasNow && s.Now.State == climb.Open {
-		other = "or " + others(l, s.Now, " or ")
+		if other = others(l, s.Now, " or "); other != "" {
+			other = "or " + other
+		}
 	}
 	switch {
 	case other != "" || !s.HasNext:
 	case s.Next.State == climb.Open:
-		next = "next " + others(l, s.Next, " / ") + " / " + s.Next.Likely().Digits(l.Unit)
+		next = "next "
+		if also := others(l, s.Next, " / "); also != "" {
+			next += also + " / "
+		}
+		next += s.Next.Likely().Digits(l.Unit)
 	default:
 		next = "next " + s.Next.Likely().Digits(l.Unit)
 	}

@@ -1,6 +1,7 @@
 package floor
 
 import (
+	"slices"
 	"strings"
 
 	"windlass/internal/clock"
@@ -55,8 +56,11 @@ func grouped(discs []plates.Disc, unit mass.Unit, sign string) (words []string) 
 // window may bring.
 func others(l desk.BoardLifter, s desk.BoardSet, between string) string {
 	var words []string
+	likely := s.Likely().Digits(l.Unit)
 	for i := len(s.Options) - 1; i > 0; i-- {
-		words = append(words, s.Options[i].Load.Digits(l.Unit))
+		if word := s.Options[i].Load.Digits(l.Unit); word != likely && !slices.Contains(words, word) {
+			words = append(words, word)
+		}
 	}
 	return strings.Join(words, between)
 }

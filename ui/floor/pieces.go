@@ -182,6 +182,9 @@ func (c *climbCard) refresh() {
 	for _, p := range f.desk().Climbs() {
 		options = append(options, kit.Option{Key: p.Name, Text: p.Name, Note: minutes(p)})
 	}
+	if own := f.class.Climb; !slices.ContainsFunc(options, func(o kit.Option) bool { return o.Key == own.Name }) {
+		options = append(options, kit.Option{Key: own.Name, Text: own.Name, Note: minutes(own)})
+	}
 	c.choice.SetOptions(options)
 	c.choice.Set(f.class.Climb.Name)
 	c.strip.Set(rungsOf(f.class))

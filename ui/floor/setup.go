@@ -112,7 +112,7 @@ func (s *setUp) welcome(athlete gym.ID) string {
 		text += ", at " + stations[st.Lifter.Station].Name
 	}
 	if m := s.floor.moment(); m.Started && st.Lifter.Joined > 0 {
-		text += fmt.Sprintf(", from rung %d on", st.Lifter.Joined+1)
+		text += fmt.Sprintf(", from rung %d on. Warm up first, with light sets beside the clock", st.Lifter.Joined+1)
 	}
 	return text + ". " + st.Number + "."
 }

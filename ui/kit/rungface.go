@@ -54,17 +54,21 @@ func (s *RungStrip) place(size fyne.Size) {
 
 // writing is how every rung of a strip is written, as the narrowest of them allows.
 type writing struct {
-	bare    bool // percentages have no sign
-	stacked bool // the reps stand under the zone's shape
+	bare    bool    // percentages have no sign
+	stacked bool    // the reps stand under the zone's shape
+	percent float32 // the size of percentages
 }
 
 func (s *RungStrip) writing(size fyne.Size) writing {
-	var how writing
 	unit := size.Height / stripHeight
+	how := writing{percent: look.LeadSize * unit}
 	for i, r := range s.rungs {
 		_, inner := inside(s.frameOf(i, size), unit)
-		how.bare = how.bare || fitting(r.Percent, look.LeadSize*unit, true, inner) == 0
+		how.percent = min(how.percent, fitting(r.Percent, look.LeadSize*unit, true, inner))
 		how.stacked = how.stacked || widthOf(r.Reps, look.BodySize*unit, false) > inner-17*unit
+	}
+	if how.bare = how.percent == 0; how.bare {
+		how.percent = look.LeadSize * unit
 	}
 	return how
 }
@@ -75,6 +79,7 @@ const rungGap = 3
 // leastRung is the width that a rung needs to say what it is, at a scale.
 func leastRung(r Rung, unit float32) float32 {
 	const pad = 4
+	unit = min(unit, 1)
 	percent := widthOf(r.Percent, look.BodySize*unit, true)
 	foot := 17*unit + widthOf(r.Reps, look.BodySize*unit, false)
 	return max(percent, foot) + 2*pad + rungGap + 1
@@ -141,7 +146,7 @@ func (f *rungFace) show(r Rung, st stage, a area, unit float32, how writing) {
 	if how.bare {
 		percent = strings.TrimRight(percent, " %")
 	}
-	drawLine(f.percent, percent, ink, fitting(percent, look.LeadSize*unit, true, inner), area{a.x + pad, a.y + 12*unit, inner, 22 * unit})
+	drawLine(f.percent, percent, ink, fitting(percent, how.percent, true, inner), area{a.x + pad, a.y + 12*unit, inner, 22 * unit})
 	f.showFoot(r, st, ink, area{a.x + pad, a.y + a.h - 24*unit, inner, 20 * unit}, unit, how.stacked)
 	drawLine(f.time, minute(r.Start), quiet, look.CaptionSize*unit, area{a.x, a.y + a.h + 14*unit, a.w, 16 * unit})
 }

@@ -57,6 +57,10 @@ func hideTip(o fyne.CanvasObject) {
 	}
 }
 
+// HideTip takes away the tip of a window whose content changes under a pointer that
+// rests.
+func HideTip(o fyne.CanvasObject) { hideTip(o) }
+
 // showTip puts the tip under the widget, or above it at the window's foot.
 func (f *floating) showTip(o fyne.CanvasObject, text string) {
 	if f.tip != nil {
