@@ -81,7 +81,7 @@ func (d *Desk) decisionRow(step []gym.Override) DecisionRow {
 	first, last := step[0], step[len(step)-1]
 	why, _, _ := strings.Cut(first.Reason, ", week") // the weeks stand in the days
 	r := DecisionRow{
-		ID: last.ID, Movement: first.Movement, What: d.overrideWhat(step...), For: d.overrideFor(first),
+		ID: last.ID, Movement: first.Movement, What: overrideWhat(step...), For: d.overrideFor(first),
 		From: first.From, Until: last.Until, Why: why, Made: day.From(first.Made.In(d.now().Location())), State: InForce, Void: first.Void, parts: len(step),
 	}
 	switch today := d.Today(); {
@@ -98,7 +98,7 @@ func (d *Desk) decisionRow(step []gym.Override) DecisionRow {
 // OverrideText says what an override decides, for what and how long, and why: "12
 // kg for Kettlebell swing until 3 Jun: sore wrist".
 func (d *Desk) OverrideText(o gym.Override) string {
-	text := d.overrideWhat(o) + " for " + d.overrideFor(o)
+	text := overrideWhat(o) + " for " + d.overrideFor(o)
 	if o.Until != day.None {
 		text += " until " + o.Until.Short()
 	}
@@ -106,7 +106,7 @@ func (d *Desk) OverrideText(o gym.Override) string {
 }
 
 // overrideWhat says what one step decides, without days and reason.
-func (d *Desk) overrideWhat(step ...gym.Override) string {
+func overrideWhat(step ...gym.Override) string {
 	first := step[0]
 	switch {
 	case first.Load > 0:

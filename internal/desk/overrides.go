@@ -42,7 +42,7 @@ func (d *Desk) KeepOverride(o gym.Override) error {
 	if err := o.Valid(); err != nil {
 		return err
 	}
-	return d.do("decide "+d.overrideWhat(o)+" for "+a.Name, gym.AddOverride{Override: o})
+	return d.do("decide "+overrideWhat(o)+" for "+a.Name, gym.AddOverride{Override: o})
 }
 
 // VoidOverride takes a decision back, and with it what was decided in the same
@@ -62,14 +62,14 @@ func (d *Desk) takeBack(one gym.Override) error {
 		return fmt.Errorf("take a decision back: it was taken back on %s", one.Void.At.In(d.now().Location()).Format("2 January 2006"))
 	}
 	a, _ := d.Athlete(one.Athlete)
+	step, void := d.stepOf(one), gym.Void{At: d.now(), Reason: "taken back"}
 	var changes []gym.Change
-	void := gym.Void{At: d.now(), Reason: "taken back"}
-	for _, o := range d.stepOf(one) {
+	for _, o := range step {
 		if o.ID == one.ID || !isOver(o, d.Today()) {
 			changes = append(changes, gym.VoidOverride{ID: o.ID, Void: void})
 		}
 	}
-	return d.do("take back "+d.overrideWhat(d.stepOf(one)...)+" for "+a.Name, changes...)
+	return d.do("take back "+overrideWhat(step...)+" for "+a.Name, changes...)
 }
 
 // stepOf returns what was decided in the same step as an override, with it.

@@ -222,3 +222,33 @@ func BenchmarkListStep(b *testing.B) {
 		l.Select(i * 37 % n)
 	}
 }
+
+// A void cell is struck out: a stroke goes through its words and nowhere else.
+func TestVoidCellsAreStruckOut(t *testing.T) {
+	void := false
+	l := kit.NewDataList([]kit.ListColumn{{Title: "Load", Width: 200}}, kit.Rows{Len: func() int { return 2 }, Cell: func(row, _ int) kit.Cell {
+		return kit.Cell{Text: "24 kg slowed", Void: void && row == 1}
+	}})
+	w := openList(t, l)
+	before := w.Canvas().Capture()
+	void = true
+	l.Refresh()
+	after := w.Canvas().Capture()
+	rows, columns := map[int]bool{}, map[int]bool{}
+	for y := range before.Bounds().Dy() {
+		for x := range before.Bounds().Dx() {
+			if before.At(x, y) != after.At(x, y) {
+				rows[y], columns[x] = true, true
+			}
+		}
+	}
+	assert.NotEmpty(t, rows)
+	assert.LessOrEqual(t, len(rows), 2, "a thin line")
+	assert.Greater(t, len(columns), 40, "as long as the words")
+	for y := range rows {
+		assert.InDelta(t, 2.5*look.RowHeight, y, 2, "in the middle of the second row")
+	}
+	void = false
+	l.Refresh()
+	assert.Equal(t, before, w.Canvas().Capture())
+}

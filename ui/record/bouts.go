@@ -55,21 +55,23 @@ func newBouts(r *Record) *bouts {
 	b.list.OnRune = r.typed
 	b.list.OnCursor = func(int) { b.choose() }
 	b.list.OnOpen = func(int) { b.openLog() }
+	b.whole = b.layOut()
+	return b
+}
+
+func (b *bouts) layOut() *fyne.Container {
 	legend := kit.Column(look.Gap1, newLegend([]legendMark{
-		{kit.Tick, look.Good, "held"},
-		{kit.Down, look.Warn, "slowed"},
-		{kit.Cross, look.Bad, "stopped"},
-		{kit.Square, look.Accent, "decided by you"},
+		{kit.Tick, look.Good, "held"}, {kit.Down, look.Warn, "slowed"}, {kit.Cross, look.Bad, "stopped"}, {kit.Square, look.Accent, "decided by you"},
 	}), newLegend([]legendMark{
 		{kit.Disc, look.Muted, "full tier"}, {kit.Half, look.Muted, "mid tier"}, {kit.Ring, look.Muted, "light tier"}, {kit.Dash, look.Muted, "under light"},
 	}))
-	buttons := kit.Row(look.Gap2, kit.NewButton("Decide", b.decide).Key("Ctrl+E"),
+	log := kit.NewButton("Bouts", b.openLog).Key("F9").Tip("Read every bout of this movement, and void one")
+	buttons := kit.Row(look.Gap2,
+		kit.NewButton("Decide", b.decide).Key("Ctrl+E"),
 		kit.NewButton("Decisions", b.showDecisions).Key("Ctrl+U").Tip("Read what was decided, and take it back"),
 		kit.NewButton("After a break", b.comeback).Key("Ctrl+G"), kit.Fill())
-	log := kit.NewButton("Bouts", b.openLog).Key("F9").Tip("Read every bout of this movement, and void one")
-	b.whole = kit.Column(look.Gap3, kit.Fill(kit.NewPanel(kit.Fill(b.list))), legend, kit.Row(look.Gap2, kit.Fill(b.title), log),
+	return kit.Column(look.Gap3, kit.Fill(kit.NewPanel(kit.Fill(b.list))), legend, kit.Row(look.Gap2, kit.Fill(b.title), log),
 		kit.Tall(44, kit.Fill(b.why)), b.today, b.decided, buttons, b.chart)
-	return b
 }
 
 func (b *bouts) content() fyne.CanvasObject { return b.whole }
@@ -131,7 +133,7 @@ func (b *bouts) todays() string {
 	}
 	a, err := d.Advise(b.athlete.ID, b.chosen, amount)
 	if err != nil {
-		return kit.Sentence(err)
+		return "" // the line above says why
 	}
 	return fmt.Sprintf("Today asks for %s: %s, with a chance of %s.", desk.WorkText(a.Movement, amount), a.Decision.Load.In(a.Unit), tier.Percent(a.Hold))
 }
