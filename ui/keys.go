@@ -107,7 +107,9 @@ func (w *Window) do(p press) bool {
 	for _, keys := range [][]room.Key{w.rooms[w.front].Keys(), w.keys()} {
 		for _, k := range keys {
 			if readPress(k.Press) == p && k.Do != nil {
+				stale := w.notice.Complaint()
 				k.Do()
+				w.notice.Forget(stale) // the coach went on to something else
 				return true
 			}
 		}

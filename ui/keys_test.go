@@ -1,6 +1,7 @@
 package ui_test
 
 import (
+	"errors"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -18,4 +19,17 @@ func TestKeysOfALaterSectionAreHeard(t *testing.T) {
 	w.Press("F6")
 	uitest.Shortcut(t, in, kit.ShortcutOf(fyne.KeyG, fyne.KeyModifierControl))
 	uitest.See(t, in, "Go lighter")
+}
+
+// A complaint stands until the coach does something else; one that is made again
+// stays.
+func TestAComplaintGoesWithTheNextKey(t *testing.T) {
+	w, on := open(t, look.Dark())
+	w.Fail(errors.New("keep a thing: it is broken"))
+	uitest.See(t, on, "Could not keep a thing: it is broken.")
+	w.Press("Ctrl+3")
+	uitest.NotSee(t, on, "Could not keep a thing: it is broken.")
+	w.Say("Something was done.", true)
+	w.Press("Ctrl+2")
+	uitest.See(t, on, "Something was done.")
 }

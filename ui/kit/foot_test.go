@@ -131,3 +131,20 @@ func TestAFieldThatIsOffCanBeReadButNotReached(t *testing.T) {
 	uitest.Fill(t, w, "Off", "changed")
 	assert.Equal(t, "changed", off.Text())
 }
+
+// Only the complaint that was meant is forgotten.
+func TestNoticeForgetsOneComplaint(t *testing.T) {
+	uitest.App(t, look.Dark())
+	n := kit.NewNotice()
+	assert.Zero(t, n.Complaint())
+	n.Fail(errors.New("keep: broken"))
+	first := n.Complaint()
+	n.Fail(errors.New("keep: broken still"))
+	n.Forget(first)
+	assert.NotZero(t, n.Complaint(), "it was made again")
+	n.Forget(n.Complaint())
+	assert.Zero(t, n.Complaint())
+	n.Fail(errors.New("keep: broken"))
+	n.Say("Done.", func() {})
+	assert.Zero(t, n.Complaint())
+}

@@ -17,6 +17,8 @@ type Notice struct {
 	close *Button
 	line  *fyne.Container
 	step  func()
+	fails int  // complaints made so far
+	stood bool // the line is a complaint
 }
 
 // NewNotice returns an empty line.
@@ -50,13 +52,30 @@ func (n *Notice) Fail(err error) {
 		return
 	}
 	n.say(Sentence(err), Cross, look.Bad, nil)
+	n.fails, n.stood = n.fails+1, true
+}
+
+// Complaint returns the number of the complaint that stands on the line, and 0 for
+// none; [Notice.Forget] takes it.
+func (n *Notice) Complaint() int {
+	if !n.stood {
+		return 0
+	}
+	return n.fails
+}
+
+// Forget takes a complaint away if it still stands and was not made again.
+func (n *Notice) Forget(complaint int) {
+	if n.stood && complaint == n.fails {
+		n.Clear()
+	}
 }
 
 // Clear empties the line.
 func (n *Notice) Clear() { n.say("", NoShape, look.Muted, nil) }
 
 func (n *Notice) say(sentence string, s Shape, tone look.Meaning, undo func()) {
-	n.step = undo
+	n.step, n.stood = undo, false
 	n.mark.Set(s, tone)
 	n.text.SetText(sentence)
 	shown(n.undo, undo != nil)
