@@ -36,8 +36,7 @@ func (g gridLayout) Layout(objects []fyne.CanvasObject, size fyne.Size) {
 	}
 }
 
-// A lifter's row is as high as the card has room for, for four and no fewer, within
-// these bounds.
+// A lifter's row is as high as the card has room for, within these bounds.
 const (
 	usualPlaces = 4
 	leastRow    = 36
@@ -54,7 +53,7 @@ func (rowsLayout) MinSize(rows []fyne.CanvasObject) fyne.Size {
 
 // Layout implements fyne.Layout.
 func (rowsLayout) Layout(rows []fyne.CanvasObject, size fyne.Size) {
-	height := min(mostRow, size.Height/float32(max(usualPlaces, len(rows))))
+	height := min(mostRow, size.Height/float32(max(1, len(rows))))
 	for i, r := range rows {
 		r.Move(fyne.NewPos(0, float32(i)*height))
 		r.Resize(fyne.NewSize(size.Width, height))

@@ -62,7 +62,7 @@ func newLifterRow(choose func(gym.ID)) *lifterRow {
 	r.call = kit.NewMark(kit.NoShape, look.Muted, 12)
 	r.load, r.small, r.reps = kit.NewTitle(""), kit.NewHeading(""), kit.NewCaption("")
 	r.picture, r.change = kit.NewPlatePicture(leastPicture, pictureLine), kit.NewCaption("").Shrinks(20)
-	r.stack = kit.NewCaption("").Tone(look.Text)
+	r.stack = kit.NewCaption("").Tone(look.Text).Shrinks(40)
 	r.next, r.other = kit.NewCaption("").Tone(look.Text), kit.NewCaption("").Tone(look.Warn)
 	r.inner = container.New(rowLines{r}, r.warning, r.name, r.call, r.load, r.small, r.reps, r.picture, r.stack, r.change, r.next, r.other)
 	r.ExtendBaseWidget(r)
@@ -141,7 +141,9 @@ func (r *lifterRow) sayLoad(l desk.BoardLifter, s desk.Shown, m clock.Moment) {
 		r.reps.SetText(r.unit(l) + times(s.Now.Reps))
 		r.draw(l.Bar, s.Now.Discs)
 		r.stack.SetText(stackWords(s.Now, l))
+		r.stack.Or(strings.ReplaceAll(r.stack.Label(), " ", ""))
 		r.change.SetText(changeWords(s.Now, l))
+		r.change.Or(strings.ReplaceAll(r.change.Label(), " ", ""))
 	}
 }
 

@@ -23,7 +23,7 @@ func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
 		words = []string{"bar stays"}
 	}
 	if s.Last {
-		words = append([]string{"last of all:"}, words...)
+		words = append([]string{"last:"}, words...)
 	}
 	return strings.Join(words, " ")
 }

@@ -51,7 +51,7 @@ func TestAShortageIsMendedOnTheLiveFloor(t *testing.T) {
 		excepted += len(l.Exceptions)
 	}
 	assert.NotZero(t, excepted)
-	uitest.See(t, h.window, "last of all:")
+	uitest.See(t, h.window, "last:")
 
 	_, err := h.Undo()
 	require.NoError(t, err)

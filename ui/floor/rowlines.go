@@ -3,6 +3,7 @@ package floor
 import (
 	"fyne.io/fyne/v2"
 
+	"windlass/ui/kit"
 	"windlass/ui/look"
 )
 
@@ -104,12 +105,16 @@ func (l rowLines) words(width, y float32) {
 	show(r.stack, r.plates)
 	left := float32(0)
 	if r.plates {
-		left = r.stack.MinSize().Width + look.Gap3
-		place(r.stack, 0, y, left, pictureLine)
+		left = captionWidth(r.stack) + look.Gap3
+		place(r.stack, 0, y, room, pictureLine)
 	}
-	words := fyne.MeasureText(r.change.Label(), look.CaptionSize, fyne.TextStyle{}).Width
-	show(r.change, left+words <= room)
+	show(r.change, left+captionWidth(r.change) <= room)
 	place(r.change, left, y, max(0, room-left), pictureLine)
+}
+
+// captionWidth is what a whole caption needs.
+func captionWidth(t *kit.Text) float32 {
+	return fyne.MeasureText(t.Label(), look.CaptionSize, fyne.TextStyle{}).Width
 }
 
 // place puts an object into the middle of a line's height.
