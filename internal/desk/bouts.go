@@ -23,7 +23,6 @@ type BoutRow struct {
 	Load     mass.Mass
 	Unit     mass.Unit // in which the load is marked
 	Tier     gym.Tier
-	Strange  string   // what is odd about the load, in a sentence; empty for nothing
 	Why      string   // where the load comes from
 	Logged   gym.Bout // zero until it is logged
 	Score    string
@@ -104,7 +103,6 @@ func (d *Desk) boutRows(w gym.Workout, row BoutRow, asked amounts, logged map[pa
 		row.Movement, row.What, row.Measure = m.Key, m.Name, m.Measure
 		row.Reps = done.or(asked, m.Key)
 		row.Load, row.Tier, row.Why = advice.Decision.Load, advice.Decision.Tier, reason(advice)
-		row.Strange = ""
 		if learning(err) {
 			row.Why = "The log is still being read; the suggestion comes in a moment."
 		} else {
@@ -113,7 +111,6 @@ func (d *Desk) boutRows(w gym.Workout, row BoutRow, asked amounts, logged map[pa
 		if row.Logged = logged[pair{row.Athlete, m.Key}]; row.Logged.ID != "" {
 			row.Load = row.Logged.Load
 			row.Tier = tier.TierOf(row.Load, m.Loads[d.standardOf(row.Athlete)])
-			row.Strange = d.StrangeLoad(row, row.Load)
 		}
 		rows = append(rows, row)
 		row.First = false
