@@ -19,9 +19,13 @@ func (r *results) entry() fyne.CanvasObject {
 	r.log = kit.NewButton("Log it", r.confirm).Primary().Key("Enter")
 	r.nothing = kit.NewButton("Nothing counted", r.miss).Key("M")
 	buttons := kit.Row(look.Gap2, r.log, r.nothing)
-	r.side = kit.NewCard("", kit.Column(look.Gap2, r.name, r.path, r.field, kit.Tall(56, r.verdict), buttons))
+	r.side = kit.NewCard("", kit.Column(look.Gap2, r.name, kit.Tall(pathHeight, r.path), r.field, kit.Tall(56, r.verdict), buttons))
 	return r.side
 }
+
+// pathHeight has room for two lines, so that the field stays where it is from one
+// lifter to the next.
+const pathHeight = 42
 
 // detail fills the card with the chosen lifter.
 func (r *results) detail() {
