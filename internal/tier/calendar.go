@@ -105,10 +105,10 @@ func (c *Calendar) between(from, to day.Date) span {
 	return span{weeks: weeks, trained: max(0, b.trained-a.trained), before: a.trained, owed: a.owed, owing: b.owed}
 }
 
-// since returns what lies between the first day and another.
-func (c *Calendar) since(on day.Date) span {
+// come returns how far the athlete has come on a day; without a log, nowhere.
+func (c *Calendar) come(on day.Date) state {
 	if len(c.days) == 0 {
-		return span{}
+		return state{}
 	}
-	return c.between(c.days[0], on)
+	return c.at(on)
 }

@@ -60,7 +60,7 @@ const (
 	clubOverloaded  = 0.03 // over all clubs
 	clubOneOverload = 0.06 // in any kind of club
 	clubCalibration = 0.07
-	clubBlind       = 0.15 // where the log says little
+	clubBlind       = 0.2 // where the log says little
 )
 
 func TestClubs(t *testing.T) {
@@ -110,7 +110,7 @@ func (v *verdict) log(t *testing.T) {
 		v.n, v.off/v.n, v.rule/v.n, v.off/v.rule, v.step/v.rule, v.over/v.n, v.calibration(), v.heldShare(), v.first, v.offAt/v.first, v.overAt/v.first)
 }
 
-func (v *verdict) saysLittle() bool { return v.held > 0.9*v.bouts || v.slowed < 0.05*v.bouts }
+func (v *verdict) saysLittle() bool { return v.held > 0.85*v.bouts || v.slowed < 0.05*v.bouts }
 
 func (v *verdict) heldShare() float64 { return v.held / v.bouts }
 

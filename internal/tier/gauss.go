@@ -65,9 +65,9 @@ func (g *gauss) tell(said []saying, offset, own, sign float64) float64 {
 	return square - wr*wr*share
 }
 
-// factor solves for the mean. It returns the log of the matrix's determinant and
-// the square of the right side over the matrix.
-func (g *gauss) factor() (logDet, square float64) {
+// factor solves for the mean. It returns the square of the right side over the
+// matrix.
+func (g *gauss) factor() (square float64) {
 	for i := range g.n {
 		row := g.matrix[i*g.n : i*g.n+i+1]
 		for j := range i {
@@ -80,7 +80,6 @@ func (g *gauss) factor() (logDet, square float64) {
 		}
 		row[i] = math.Sqrt(max(sum, tiny))
 		g.work[i] = r / row[i]
-		logDet += 2 * math.Log(row[i])
 		square += g.work[i] * g.work[i]
 	}
 	copy(g.mean, g.work)
@@ -91,7 +90,15 @@ func (g *gauss) factor() (logDet, square float64) {
 			g.mean[k] -= x * g.mean[i]
 		}
 	}
-	return logDet, square
+	return square
+}
+
+// logDet returns the log of the matrix's determinant, after factor.
+func (g *gauss) logDet() (sum float64) {
+	for i := range g.n {
+		sum += 2 * math.Log(g.matrix[i*(g.n+1)])
+	}
+	return sum
 }
 
 // tiny keeps a root real where rounding would not.

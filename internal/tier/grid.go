@@ -29,16 +29,14 @@ type grid struct {
 	from, to  int       // the points outside have no chance worth a name
 }
 
-func newGrid() *grid {
-	return &grid{p: make([]float64, 0, mostPoints), next: make([]float64, 0, mostPoints)}
-}
+func newGrid() *grid { return &grid{} }
 
 // normal sets the grid to a normal distribution, to be weighed by logistic curves
 // of a scale.
 func (g *grid) normal(mean, sd, scale float64) {
 	half := reach * sd
 	n := min(max(leastPoints, int(2*half/(fineness*scale))+2), mostPoints)
-	g.p, g.next = g.p[:n], g.next[:n]
+	g.p, g.next = zeros(g.p, n), zeros(g.next, n)
 	g.low, g.step = mean-half, 2*half/float64(n-1)
 	g.from, g.to = 0, n
 	for i := range g.p {

@@ -191,11 +191,11 @@ func (l *formLearner) density(h Habits, f *form, messages []*message) float64 {
 	for _, m := range messages {
 		l.said = l.said[:0]
 		for _, s := range m.said {
-			s.y = s.level - h.gained(s.since)
+			s.y = s.level - h.reached(s.come)
 			l.said = append(l.said, s)
 		}
 		squares += l.gauss.tell(l.said, l.pool.sum(m), l.pool.own(m), 1)
 	}
-	determinant, explained := l.gauss.factor()
-	return -(spread + determinant + squares - explained) / 2
+	explained := l.gauss.factor()
+	return -(spread + l.gauss.logDet() + squares - explained) / 2
 }

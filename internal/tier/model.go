@@ -40,12 +40,16 @@ func New(p Prior, r Rack, h Habits, days *Calendar) *Model {
 // that is void or has no load changes nothing. It returns the chance that the
 // model had given to what happened, for scoring.
 func (m *Model) Observe(b gym.Bout) float64 {
+	return m.observe(&b)
+}
+
+func (m *Model) observe(b *gym.Bout) float64 {
 	if b.Void != nil || b.Load <= 0 {
 		return 1
 	}
 	t := m.rack.trialOf(b, m.course)
 	t.since = m.pass(b.On)
-	m.bouts, m.course = append(m.bouts, b), m.course.then(b)
+	m.bouts, m.course = append(m.bouts, *b), m.course.then(b)
 	return m.grid.live(&m.habits, &t)
 }
 
@@ -84,8 +88,7 @@ func (m *Model) Advance(on day.Date) { m.grid.age(&m.habits, m.pass(on)) }
 func (m *Model) Bouts() []gym.Bout { return m.bouts }
 
 func (m *Model) demand(load mass.Mass, reps int) float64 {
-	t := m.rack.trialOf(gym.Bout{Load: load, Reps: reps}, m.course)
-	return t.load + m.habits.Reps*t.reps
+	return logOf(load) + m.habits.Reps*m.rack.logReps(reps)
 }
 
 // pass moves the model's day on and returns the time that went by.

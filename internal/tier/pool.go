@@ -78,7 +78,7 @@ type saying struct {
 	stretch      int
 	y, precision float64
 	level        float64 // the same with the gain
-	since        span    // the first day
+	come         state   // how far the athlete had
 }
 
 // The first effects of a pool.

@@ -34,7 +34,7 @@ func RackOf(e gym.Equipment, m gym.Movement, standard gym.Standard, confidence f
 
 // heavier returns the next load over one that a suggestion could have been: the
 // next tier for a tier's load, otherwise the next implement. Zero is none.
-func (r Rack) heavier(load mass.Mass) mass.Mass {
+func (r *Rack) heavier(load mass.Mass) mass.Mass {
 	switch load {
 	case r.Tiers.Full:
 		return 0
@@ -54,7 +54,7 @@ type course struct {
 	last, held, stopped mass.Mass // latest load; heaviest ever held; latest load if it was stopped
 }
 
-func (c course) then(b gym.Bout) course {
+func (c course) then(b *gym.Bout) course {
 	c.last, c.stopped = b.Load, 0
 	switch b.Outcome {
 	case gym.Held:

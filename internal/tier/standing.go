@@ -92,11 +92,11 @@ func (s *Standing) Model(athlete gym.ID, movement gym.MovementKey, on day.Date) 
 	}
 	t := &timeline{person: p.who, habits: s.habits}
 	m := New(s.prior(p, &t.gauss, start), p.rack, s.habits, nil)
-	m.time = t
+	m.time, m.bouts = t, make([]gym.Bout, 0, len(p.rows))
 	m.at = start
 	for _, row := range p.rows {
 		if s.bouts[row].On <= on {
-			m.Observe(s.bouts[row])
+			m.observe(&s.bouts[row])
 		}
 	}
 	m.Advance(on)
@@ -163,11 +163,11 @@ func (s *Standing) replay(p *pair) {
 	at := first
 	for _, row := range p.rows {
 		b := &s.bouts[row]
-		t := p.rack.trialOf(*b, c)
-		t.since, t.first = p.who.days.between(at, b.On), p.who.days.since(b.On)
+		t := p.rack.trialOf(b, c)
+		t.since, t.come = p.who.days.between(at, b.On), p.who.days.at(b.On)
 		t.on, t.stretch = b.On, p.who.form.of(b.On)
 		p.trials = append(p.trials, t)
-		c, at = c.then(*b), b.On
+		c, at = c.then(b), b.On
 	}
 }
 
@@ -181,6 +181,6 @@ func (s *Standing) prior(p *pair, g *gauss, on day.Date) Prior {
 	mean, variance := s.pool.predict(m)
 	s.pool.without(g, m)
 	k := m.form.of(on)
-	gained := s.habits.gained(p.who.days.since(on))
+	gained := s.habits.reached(p.who.days.come(on))
 	return Prior{Mean: p.base + mean + g.mean[k] + gained, SD: math.Sqrt(variance + g.variance(k, k))}
 }

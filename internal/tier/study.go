@@ -11,7 +11,7 @@ const (
 	rounds = 3
 	// sample is about how many bouts of a long log the habits are learnt from: more
 	// change nothing that shows.
-	sample = 40_000
+	sample = 25_000
 )
 
 // study learns the gym's habits from a sample of its athletes, and after that what
@@ -93,7 +93,7 @@ func (s *Standing) speak(p *pair) {
 		}
 		if precision := 1/now.variance - 1/before.variance; precision > slight {
 			level := (now.mean/now.variance-before.mean/before.variance)/precision - p.base
-			m.said = append(m.said, saying{t.stretch, level - s.habits.gained(t.first), precision, level, t.first})
+			m.said = append(m.said, saying{t.stretch, level - s.habits.reached(t.come), precision, level, t.come})
 		}
 		before = now
 	}

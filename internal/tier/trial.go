@@ -19,16 +19,13 @@ type trial struct {
 	confidence float64
 	on         day.Date
 	stretch    int
-	first      span // since the athlete's first day
+	come       state // how far the athlete has come
 }
 
 // trialOf returns the trial of a bout after a course. Only a first load and a
 // changed one are choices: one repeated is no news.
-func (r Rack) trialOf(b gym.Bout, c course) trial {
-	t := trial{load: logOf(b.Load), outcome: b.Outcome, confidence: r.Confidence, heavier: math.Inf(1)}
-	if b.Reps > 0 && r.Usual > 0 {
-		t.reps = math.Log(float64(b.Reps) / float64(r.Usual))
-	}
+func (r *Rack) trialOf(b *gym.Bout, c course) trial {
+	t := trial{load: logOf(b.Load), reps: r.logReps(b.Reps), outcome: b.Outcome, confidence: r.Confidence, heavier: math.Inf(1)}
 	if b.Load == c.last {
 		return t
 	}
@@ -41,6 +38,14 @@ func (r Rack) trialOf(b gym.Bout, c course) trial {
 		}
 	}
 	return t
+}
+
+// logReps is the log of reps over the usual ones; 0 reps are the usual ones.
+func (r *Rack) logReps(reps int) float64 {
+	if reps <= 0 || r.Usual <= 0 || reps == r.Usual {
+		return 0
+	}
+	return math.Log(float64(reps) / float64(r.Usual))
 }
 
 // live takes a grid through the time before a trial and through the trial, and
@@ -87,6 +92,9 @@ func (h *Habits) over(s span) (shift, variance float64) {
 
 // gained is what a span of time is expected to add to a capacity.
 func (h *Habits) gained(s span) float64 { return h.grown(s) - h.lost(s) }
+
+// reached is the same since the athlete's first day.
+func (h *Habits) reached(s state) float64 { return h.gained(span{trained: s.trained, owing: s.owed}) }
 
 func (h *Habits) lost(s span) float64 {
 	return min(h.Loss*s.owing, mostLost) - min(h.Loss*s.owed, mostLost)
