@@ -4,7 +4,9 @@
 // A [Model] is what is known about one athlete at one movement: the chance of
 // every load that it is the one a usual bout of which is held half of the time.
 // A [Standing] is the whole gym's, with what the gym's own log teaches about
-// its athletes and movements. Most callers need [Learn] and [Model.Suggest].
+// its athletes and movements: how much each differs from what is expected of it, and
+// the form of every athlete through time, which all of their movements share. Most
+// callers need [Learn] and [Model.Suggest].
 //
 // The package promises that the chances come from a posterior computed on a
 // grid, without sampling, that the same log gives the same suggestion, that a
