@@ -112,7 +112,8 @@ func descends(word string) bool {
 // counters are words before a number that only tells one day from the next.
 var counters = []string{
 	"week", "wk", "w", "day", "d", "session", "class", "workout", "conditioning", "metcon", "block", "cycle", "test",
-	"part", "phase", "round", "bout", "no", "no.", "nr", "number", "month", "training", "group", "track",
+	"part", "phase", "round", "bout", "no", "no.", "nr", "number", "month", "training", "group", "track", "wod", "piece",
+	"series", "event", "run", "trial", "entry", "meeting", "version", "v", "year", "lesson", "hour",
 }
 
 // strangeTitle says why a text without a format is no name either.

@@ -2,7 +2,6 @@ package exchange
 
 import (
 	"context"
-	"fmt"
 
 	"windlass/internal/conditioning"
 	"windlass/internal/day"
@@ -11,7 +10,7 @@ import (
 
 // Bouts reads a conditioning log, one bout a row, under the rules of [Results].
 // A load that no implement of the gym has is kept and noted; one that cannot have
-// been is refused, and so are a day still to come, a workout that sets out to be a
+// been is refused, and so are a workout that sets out to be a
 // format and is none, and a score that the format does not have. Of two rows that
 // tell of one bout with two outcomes neither is kept.
 func Bouts(ctx context.Context, f *File, book *gym.Book, o Options) (Proposal, error) {
@@ -94,6 +93,9 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 		b.ID = r.o.NewID()
 	}
 	r.noteLoad(l, b)
+	if b.On > l.o.Today {
+		l.note("%s is still to come; the bout is kept, and counts from that day on", b.On)
+	}
 	r.p.keep(l)
 	return added, []gym.Change{gym.AddBout{Bout: b}}, nil
 }
@@ -101,7 +103,7 @@ func (r *boutReader) row(raw row) (verdict, []gym.Change, *faults) {
 // bout reads the cells of a row and checks what they make.
 func (r *boutReader) bout(l *line) gym.Bout {
 	b := gym.Bout{
-		ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.pastDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
+		ID: l.id(r.ledger.has), Athlete: r.athlete(l), On: l.needDate(), Workout: l.cell(colWorkout), Score: l.cell(colScore),
 		Reps: l.boutReps(), Made: r.o.Now, Void: l.void(),
 	}
 	if name := l.need(colMovement, "movement"); name != "" {
@@ -126,15 +128,6 @@ func (l *line) boutReps() int {
 	const most = 10_000 // the most that gym.Bout.Valid believes
 	l.need(colReps, "number of reps")
 	return l.whole(colReps, 1, most)
-}
-
-// pastDate refuses a day still to come: a log holds what was done.
-func (l *line) pastDate() day.Date {
-	d := l.needDate()
-	if d > l.o.Today {
-		l.faults.once(l.columns.heading(colDate), fmt.Errorf("%s is still to come, and a log holds what was done; check the day and the year", d))
-	}
-	return d
 }
 
 // judge holds what a new bout says against what can have been.

@@ -16,7 +16,7 @@ import (
 type Options struct {
 	Unit     mass.Unit             // of loads that no cell and no heading gives one; empty means the gym's
 	Dates    DateOrder             // of dates that are three numbers
-	Today    day.Date              // the date of rep maxes that have none; a bout after it is still to come
+	Today    day.Date              // the date of rep maxes that have none; a bout after it is noted
 	Now      time.Time             // when the rows were made
 	NewID    func() gym.ID         // names new rows
 	Progress func(rows, total int) // told now and then how far it has come; may be nil
