@@ -48,8 +48,9 @@ func OpenAs(t testing.TB, p look.Palette, size fyne.Size, content fyne.CanvasObj
 	app := fyne.CurrentApp()
 	if _, ours := app.Settings().Theme().(*look.Theme); !ours {
 		app = App(t, p)
+	} else if look.Current() != p {
+		app.Settings().SetTheme(look.New(p)) // not without need: it reads the typeface anew
 	}
-	app.Settings().SetTheme(look.New(p))
 	shell, ok := content.(*kit.Shell)
 	if !ok {
 		shell = kit.NewShell(content)

@@ -172,8 +172,7 @@ func (s stack) byForce(height float32, perPage int, whole bool) (pages, torn int
 
 // The task of the wall: a full class on a usual television does not wait.
 func TestAFullClassIsRoundInHalfAMinute(t *testing.T) {
-	h := newHall(t)
-	h.lifters(36)
+	h := newHall(t, 36)
 	for _, at := range []time.Duration{90 * time.Second, 7 * time.Minute, 13 * time.Minute, 15 * time.Minute, 18 * time.Minute} {
 		h.until(at)
 		v, _ := h.show(look.Dark(), full, inch65)

@@ -48,8 +48,7 @@ var (
 
 // conditioningHall brings the hall to its conditioning, with the clock running.
 func conditioningHall(t *testing.T) *hall {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(20*time.Minute + time.Second)
 	require.NoError(t, h.StartConditioning(h.class))
 	require.NoError(t, h.StartClock(h.class))

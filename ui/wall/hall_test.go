@@ -2,9 +2,11 @@ package wall
 
 import (
 	"context"
+	"errors"
 	"flag"
 	"fmt"
 	"math/rand/v2"
+	"os"
 	"path/filepath"
 	"testing"
 	"time"
@@ -31,25 +33,23 @@ type hall struct {
 	now   time.Time
 	read  Reader
 	class gym.ID
+	app   fyne.App // of the test; a second one would read the typeface anew
 }
 
 // morning is 9 March 2026, a Monday, at six.
 var morning = time.Date(2026, 3, 9, 6, 0, 0, 0, time.UTC)
 
-func newHall(t *testing.T) *hall {
+// newHall opens the hall with a class of so many lifters, or without a class.
+func newHall(t *testing.T, lifters int) *hall {
 	t.Helper()
 	ctx, path := context.Background(), filepath.Join(t.TempDir(), "gym.windlass")
-	h := &hall{t: t, now: morning}
-	file, err := store.Create(ctx, path)
+	made, err := classFile(lifters)
 	require.NoError(t, err)
-	n := byte(0)
-	book, err := desk.Starter("Harbour Hall", func() gym.ID { n++; return gym.NewID(morning, [10]byte{n}) })
+	require.NoError(t, os.WriteFile(path, made.file, 0o600))
+	h := &hall{t: t, now: morning, class: made.class}
+	h.file, err = store.Open(ctx, path)
 	require.NoError(t, err)
-	stock := &book.Equipment.Stock
-	stock.Plates = stock.Plates[:len(stock.Plates)-1] // without the halves: loads go by 2.5 kg
-	require.NoError(t, file.Write(ctx, book.Changes()...))
-	h.file = file
-	h.Desk, err = desk.Open(ctx, file, func() time.Time { return h.now }, rand.NewChaCha8([32]byte{1}))
+	h.Desk, err = desk.Open(ctx, h.file, func() time.Time { return h.now }, rand.NewChaCha8([32]byte{2}))
 	require.NoError(t, err)
 	h.wall, err = store.OpenReadOnly(ctx, path)
 	require.NoError(t, err)
@@ -60,40 +60,127 @@ func newHall(t *testing.T) *hall {
 	return h
 }
 
+// classMade is the file of a hall with a class that is set up.
+type classMade struct {
+	file  []byte
+	class gym.ID // empty without lifters
+}
+
+// classesMade are the files by their number of lifters. Each is made once: every
+// check-in is a transaction, and most tests begin with a full class.
+var classesMade = map[int]classMade{}
+
+func classFile(lifters int) (classMade, error) {
+	if made, ok := classesMade[lifters]; ok {
+		return made, nil
+	}
+	made, err := makeClass(lifters)
+	if err == nil {
+		classesMade[lifters] = made
+	}
+	return made, err
+}
+
+// makeClass plans the class at a desk that writes nothing, and then writes all it
+// said at once.
+func makeClass(lifters int) (made classMade, err error) {
+	n := byte(0)
+	book, err := desk.Starter("Harbour Hall", func() gym.ID { n++; return gym.NewID(morning, [10]byte{n}) })
+	if err != nil {
+		return made, err
+	}
+	stock := &book.Equipment.Stock
+	stock.Plates = stock.Plates[:len(stock.Plates)-1] // without the halves: loads go by 2.5 kg
+	d, err := desk.Open(context.Background(), unwritten{book}, func() time.Time { return morning }, rand.NewChaCha8([32]byte{1}))
+	if err != nil {
+		return made, err
+	}
+	if lifters > 0 {
+		if made.class, err = planClass(d, lifters); err != nil {
+			return made, err
+		}
+	}
+	made.file, err = fileOf(*d.Book())
+	return made, err
+}
+
+// unwritten is the store of a desk whose work is written later.
+type unwritten struct{ book gym.Book }
+
+func (u unwritten) Load(context.Context) (gym.Book, error)                           { return u.book, nil }
+func (u unwritten) Write(context.Context, ...gym.Change) error                       { return nil }
+func (u unwritten) WriteMany(context.Context, []gym.Change, func(written int)) error { return nil }
+
+// fileOf is a file that says what a book says.
+func fileOf(book gym.Book) (file []byte, err error) {
+	dir, err := os.MkdirTemp("", "wall")
+	if err != nil {
+		return nil, err
+	}
+	defer func() { err = errors.Join(err, os.RemoveAll(dir)) }()
+	path := filepath.Join(dir, "gym.windlass")
+	made, err := store.Create(context.Background(), path)
+	if err != nil {
+		return nil, err
+	}
+	if err := errors.Join(made.Write(context.Background(), book.Changes()...), made.Close()); err != nil {
+		return nil, err
+	}
+	return os.ReadFile(path)
+}
+
 // Invented people.
 var given = []string{"Ada", "Bo", "Cleo", "Dov", "Ines", "Jun", "Kofi", "Lena", "Mira", "Noor", "Olu", "Pia", "Rafa", "Sanne", "Tove", "Uli", "Vera", "Wim", "Xenia", "Yara", "Zeno", "Anouk", "Bram", "Cato", "Dirk", "Elin", "Finn", "Greta", "Hugo", "Ivo", "Jorun", "Katja", "Lovisa", "Maarten", "Nils", "Ottilie"}
 
 var family = []string{"Lund", "Halvorsen", "Ito", "Moreau", "Bergh", "Okafor", "Petrov", "Quist"}
 
-// lifters checks so many athletes in, over three tracks.
-func (h *hall) lifters(n int) {
-	h.t.Helper()
-	lifts, reps := []gym.LiftKey{"back-squat", "clean", "deadlift"}, []int{3, 1, 5}
-	from := []float64{110, 70, 150}
-	for i, first := range given[:n] {
-		track, share := i%3, 1-0.3*float64(i%2)
-		a := h.NewAthlete(first + " " + family[i%len(family)])
-		a.Standard = []gym.Standard{gym.StandardM, gym.StandardW}[i%2]
-		a.Notes = "whispered note"
-		require.NoError(h.t, h.AddAthlete(a, h.Tracks()[track].ID))
-		load := float64(int((from[track]+float64(i/3)*5)*share/2.5)) * 2.5
-		_, err := h.EnterResult(desk.Entry{Athlete: a.ID, Lift: lifts[track], Text: fmt.Sprintf("%dx%.1f", reps[track], load), On: day.From(h.now).Add(-21), Source: gym.Tested})
-		require.NoError(h.t, err)
+var (
+	liftsMade = []gym.LiftKey{"back-squat", "clean", "deadlift"} // of the three tracks
+	repsMade  = []int{3, 1, 5}
+	basesMade = []float64{110, 70, 150} // of the first athletes
+)
+
+// planClass checks so many athletes in, over three tracks.
+func planClass(d *desk.Desk, lifters int) (gym.ID, error) {
+	for i := range lifters {
+		if err := addLifter(d, i); err != nil {
+			return "", err
+		}
 	}
-	c, err := h.OpenFreeClass()
-	require.NoError(h.t, err)
-	h.class = c.ID
-	for i, t := range h.Tracks() {
+	c, err := d.OpenFreeClass()
+	if err != nil {
+		return "", err
+	}
+	for i, t := range d.Tracks() {
 		p, _ := c.Piece(t.ID)
-		p.Track, p.Lift, p.Reps, p.Workout = t.ID, lifts[i], reps[i], workouts[i]
-		require.NoError(h.t, h.KeepPiece(c.ID, p))
+		p.Track, p.Lift, p.Reps, p.Workout = t.ID, liftsMade[i], repsMade[i], workouts[i]
+		if err := d.KeepPiece(c.ID, p); err != nil {
+			return "", err
+		}
 	}
-	for _, a := range h.Book().Athletes {
-		require.NoError(h.t, h.CheckIn(c.ID, a.ID))
+	for _, a := range d.Book().Athletes {
+		if err := d.CheckIn(c.ID, a.ID); err != nil {
+			return "", err
+		}
 	}
-	if n > 0 {
-		require.NoError(h.t, h.ShareStations(c.ID))
+	return c.ID, d.ShareStations(c.ID)
+}
+
+// addLifter adds the athlete of a number, from 0, with a result of three weeks ago.
+func addLifter(d *desk.Desk, i int) error {
+	track, share := i%3, 1-0.3*float64(i%2)
+	a := d.NewAthlete(given[i] + " " + family[i%len(family)])
+	a.Standard = []gym.Standard{gym.StandardM, gym.StandardW}[i%2]
+	a.Notes = "whispered note"
+	if err := d.AddAthlete(a, d.Tracks()[track].ID); err != nil {
+		return err
 	}
+	load := float64(int((basesMade[track]+float64(i/3)*5)*share/2.5)) * 2.5
+	_, err := d.EnterResult(desk.Entry{
+		Athlete: a.ID, Lift: liftsMade[track], Text: fmt.Sprintf("%dx%.1f", repsMade[track], load),
+		On: day.From(morning).Add(-21), Source: gym.Tested,
+	})
+	return err
 }
 
 var workouts = []gym.Workout{
@@ -136,7 +223,9 @@ const inch27, inch65 = 336.3, 809.4
 // show puts the wall in a window of a size on a screen of a height.
 func (h *hall) show(p look.Palette, size fyne.Size, millimetres float64) (*View, *uitest.Window) {
 	h.t.Helper()
-	uitest.App(h.t, p)
+	if h.app == nil {
+		h.app = uitest.App(h.t, p)
+	}
 	v := New()
 	w := uitest.OpenAs(h.t, p, size, v.Content())
 	v.SetHeight(millimetres)

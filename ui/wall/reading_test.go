@@ -13,10 +13,10 @@ import (
 )
 
 func TestTheCoachLearnsHowLongTheWallTakes(t *testing.T) {
-	h := newHall(t)
+	h := newHall(t, 0)
 	v, _ := h.show(look.Dark(), full, inch65)
 	assert.Equal(t, "No class runs on the wall.", v.Reading())
-	h.lifters(36)
+	h = newHall(t, 36)
 	h.until(15 * time.Minute)
 	v, _ = h.show(look.Dark(), full, inch65)
 	assert.Contains(t, v.Reading(), fmt.Sprintf("36 lifters at 8 m on this screen: %d pages, %.0f s a round. With the farthest reader at 6 m, or a screen a third larger: ", len(v.fit.pages), v.fit.round().Seconds()))
@@ -27,8 +27,7 @@ func TestTheCoachLearnsHowLongTheWallTakes(t *testing.T) {
 }
 
 func TestAFewLiftersDoNotWait(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(15 * time.Minute)
 	v, _ := h.show(look.Dark(), full, inch65)
 	assert.Equal(t, "6 lifters at 8 m on this screen: one page, nobody waits.", v.Reading())
@@ -36,8 +35,7 @@ func TestAFewLiftersDoNotWait(t *testing.T) {
 
 // What the coach sets is seen at once, and not at the next rung.
 func TestANearerReaderIsHeededAtOnce(t *testing.T) {
-	h := newHall(t)
-	h.lifters(36)
+	h := newHall(t, 36)
 	h.until(90 * time.Second)
 	require.NoError(t, h.HoldClock(h.class))
 	v, _ := h.show(look.Dark(), full, inch65)

@@ -53,8 +53,7 @@ func TestPagesTakeTurns(t *testing.T) {
 // A rung that ends does not send the round back to its beginning: who stood first
 // on the page is on the one that follows.
 func TestTheRoundGoesOnInTheNextRung(t *testing.T) {
-	h := newHall(t)
-	h.lifters(36)
+	h := newHall(t, 36)
 	h.until(90 * time.Second)
 	v, _ := h.show(look.Dark(), full, inch65)
 	for v.drawn.turn < 2 {
@@ -77,8 +76,7 @@ func TestTheRoundGoesOnInTheNextRung(t *testing.T) {
 
 // A clock that is shown faster leaves as long to read.
 func TestPagesTurnInTheReadersTime(t *testing.T) {
-	h := newHall(t)
-	h.lifters(36)
+	h := newHall(t, 36)
 	v, _ := h.show(look.Dark(), full, inch65)
 	v.SetSpeed(60)
 	require.Greater(t, len(v.fit.pages), 1)

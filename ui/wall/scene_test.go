@@ -43,7 +43,7 @@ func (h *hall) row(name string) Row {
 }
 
 func TestNothingRuns(t *testing.T) {
-	h := newHall(t)
+	h := newHall(t, 0)
 	slots := []gym.Slot{
 		{Weekday: day.Monday, At: day.ClockOf(18, 0), Minutes: 60, Name: "Evening bar"},
 		{Weekday: day.Monday, At: day.ClockOf(6, 30), Minutes: 60, Name: "Early bar"},
@@ -76,29 +76,28 @@ func TestNothingRuns(t *testing.T) {
 // A wall without a class is black in either look, but for what comes next.
 func TestIdleIsBlack(t *testing.T) {
 	for name, p := range map[string]look.Palette{"dark": look.Dark(), "light": look.Light()} {
-		h := newHall(t)
-		v, w := h.show(p, full, inch65)
+		h := newHall(t, 0)
+		v, w := h.show(p, fyne.NewSize(640, 360), inch65)
 		s := h.state()
 		s.Book.Slots = []gym.Slot{{Weekday: day.Monday, At: day.ClockOf(18, 0), Minutes: 60, Name: "Evening bar"}}
 		v.Show(s, h.now)
 		uitest.See(t, w, "18:00", "Evening bar", "Next class today")
 		h.look(w, "idle-"+name)
 		img, lit := w.Canvas().Capture(), 0
-		for y := 0; y < img.Bounds().Dy(); y += 4 {
-			for x := 0; x < img.Bounds().Dx(); x += 4 {
+		for y := range img.Bounds().Dy() {
+			for x := range img.Bounds().Dx() {
 				if r, g, b, _ := img.At(x, y).RGBA(); r+g+b > 0 {
 					lit++
 				}
 			}
 		}
-		assert.Less(t, float64(lit)/float64(480*270), 0.12, "share of the screen that is lit")
+		assert.Less(t, float64(lit)/float64(640*360), 0.12, "share of the screen that is lit")
 		assert.Positive(t, lit)
 	}
 }
 
 func TestSetUpShowsWhoLiftsWhereAndTheWholeTime(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	scene, face := h.scene()
 	require.NotNil(t, scene.Climb)
 	assert.Equal(t, Face{Text: "20:00", Tone: Waiting}, face)
@@ -108,8 +107,7 @@ func TestSetUpShowsWhoLiftsWhereAndTheWholeTime(t *testing.T) {
 
 // The clock of the wall is the desk's, to the second.
 func TestFaceFollowsTheClock(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	for _, row := range []struct {
 		shown time.Duration
 		text  string
@@ -134,8 +132,7 @@ func TestFaceFollowsTheClock(t *testing.T) {
 
 // What rows say are the board's loads; both numbers while the call is open.
 func TestRowsSayTheBoard(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(13 * time.Minute)
 	board := h.state().Board
 	m := board.At(h.now)
@@ -159,8 +156,7 @@ func TestRowsSayTheBoard(t *testing.T) {
 }
 
 func TestARecordIsCelebratedOnceItIsLogged(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(20*time.Minute + time.Second)
 	assert.False(t, h.row("Ada").Record, "an open call is no record")
 	lifter, ok := h.state().Board.Lifter(h.athlete("Ada"))
@@ -179,8 +175,7 @@ func TestARecordIsCelebratedOnceItIsLogged(t *testing.T) {
 
 // A climb that is counted from less than the record celebrates no less.
 func TestALoweredBaseMakesNoRecord(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	lifter, ok := h.state().Board.Lifter(h.athlete("Ada"))
 	require.True(t, ok)
 	record := lifter.Base
@@ -211,8 +206,7 @@ func (h *hall) log(first, load string) {
 
 // A name stands on the wall as its owner chose; notes and restrictions never do.
 func TestPrivacy(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	for first, show := range map[string]gym.WallShow{"Ada": gym.WallInitials, "Bo": gym.WallNothing} {
 		a, _ := h.Athlete(h.athlete(first))
 		a.Show = show
@@ -238,8 +232,7 @@ func TestPrivacy(t *testing.T) {
 }
 
 func TestConditioning(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(20*time.Minute + time.Second)
 	require.NoError(t, h.StartConditioning(h.class))
 	scene, face := h.scene()
@@ -300,8 +293,7 @@ func (h *hall) everyPanelReads(v *View, w *uitest.Window) {
 // A picture that has not changed is not drawn again, and pages leave no objects
 // behind.
 func TestNothingIsDrawnTwice(t *testing.T) {
-	h := newHall(t)
-	h.lifters(18)
+	h := newHall(t, 18)
 	h.until(90 * time.Second)
 	require.NoError(t, h.HoldClock(h.class))
 	v, _ := h.show(look.Dark(), full, inch65)
@@ -341,8 +333,7 @@ func TestBadgesTellStationsApart(t *testing.T) {
 
 // One picture holds how the wall looks.
 func TestLook(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(13 * time.Minute)
 	_, w := h.show(look.Dark(), fyne.NewSize(512, 288), inch65)
 	uitest.Golden(t, w, "climb-dark")
@@ -362,8 +353,7 @@ func TestNamesAreToldApart(t *testing.T) {
 
 // A held clock has a sign of its own beside its colour, in the climb and after it.
 func TestAHeldClockHasASign(t *testing.T) {
-	h := newHall(t)
-	h.lifters(6)
+	h := newHall(t, 6)
 	h.until(90 * time.Second)
 	bars := func() int {
 		v, w := h.show(look.Dark(), fyne.NewSize(640, 360), inch65)
