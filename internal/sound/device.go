@@ -15,8 +15,9 @@ type device struct {
 	tried   time.Time // when something could not be opened
 }
 
-// play plays through the device; one that was lost is opened again at once, and
-// one that cannot be opened is left alone for a while.
+// play plays through the device; one that was lost is opened again at once, also
+// the usual one that stood in, and one that cannot be opened is left alone for a
+// while.
 func (d *device) play(samples []int16) {
 	var lost error
 	for range 2 {
@@ -28,6 +29,7 @@ func (d *device) play(samples []int16) {
 			return
 		}
 		d.close()
+		d.tried = time.Time{}
 	}
 	d.engine.fail(lost)
 }

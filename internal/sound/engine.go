@@ -28,7 +28,7 @@ type Engine struct {
 	volume  float64
 	chosen  string // name of the device; empty for the machine's usual one
 	trouble string // not told yet
-	told    bool   // since a cue was last heard as it was to be
+	told    string // the last sentence, until a cue is heard as it was to be
 }
 
 // queue is how many cues may wait for a device that is slow to open; later ones
@@ -68,7 +68,7 @@ func (e *Engine) push(c Cue) {
 // from being heard.
 func (e *Engine) Test() {
 	e.mu.Lock()
-	e.told, e.trouble = false, ""
+	e.told, e.trouble = "", ""
 	e.mu.Unlock()
 	e.push(Start)
 }
@@ -79,7 +79,7 @@ func (e *Engine) Test() {
 func (e *Engine) Choose(name string) {
 	e.mu.Lock()
 	defer e.mu.Unlock()
-	e.chosen, e.told, e.trouble = name, false, ""
+	e.chosen, e.told, e.trouble = name, "", ""
 }
 
 func (e *Engine) choice() string {
@@ -134,12 +134,13 @@ func (e *Engine) run() {
 	}
 }
 
-// say keeps a sentence, to be told once until all is well again.
+// say keeps a sentence, to be told once until all is well again or something else is
+// wrong.
 func (e *Engine) say(sentence string) {
 	e.mu.Lock()
 	defer e.mu.Unlock()
-	if !e.told {
-		e.told, e.trouble = true, sentence
+	if e.told != sentence {
+		e.told, e.trouble = sentence, sentence
 	}
 }
 
@@ -151,5 +152,5 @@ func (e *Engine) fail(err error) {
 func (e *Engine) heard() {
 	e.mu.Lock()
 	defer e.mu.Unlock()
-	e.told, e.trouble = false, ""
+	e.told, e.trouble = "", ""
 }
