@@ -51,7 +51,8 @@ func TestPlates(t *testing.T) {
 func TestSequence(t *testing.T) {
 	s := read[sequenced](t, "sequence", "-targets", "60kg,100kg,102.5kg", "-pairs", "20kg*2,1.25kg*1")
 	assert.Equal(t, sequenced{6, []stackStep{
-		{Load: "60 kg", PerSide: []string{"20 kg"}}, {Load: "100 kg", PerSide: []string{"20 kg", "20 kg"}},
+		{Load: "60 kg", PerSide: []string{"20 kg"}},
+		{Load: "100 kg", PerSide: []string{"20 kg", "20 kg"}},
 		{Load: "102.5 kg", PerSide: []string{"20 kg", "20 kg", "1.25 kg"}},
 	}}, s)
 	// Two 10s first would cost no more now and save two moves later.

@@ -40,29 +40,30 @@ func checkHeader(verb, path string) (*held, error) {
 	case err != nil:
 		return nil, fault(verb, path, ErrForeign, err.Error())
 	}
-	if kind, why := h.fault(); kind != nil {
+	if why, kind := h.fault(); kind != nil {
 		return nil, errors.Join(fault(verb, path, kind, why), h.release())
 	}
 	return h, nil
 }
 
-// fault says what keeps the held file from being one of ours, if anything.
-func (h *held) fault() (kind error, why string) {
+// fault says what keeps the held file from being one of ours, and of which kind
+// that is; nil for none.
+func (h *held) fault() (why string, kind error) {
 	header := make([]byte, headerSize)
 	n, err := h.files[0].ReadAt(header, 0)
 	header = header[:n]
 	switch {
 	case err != nil && !errors.Is(err, io.EOF):
-		return ErrForeign, err.Error()
+		return err.Error(), ErrForeign
 	case n == 0:
-		return ErrForeign, "it is empty"
+		return "it is empty", ErrForeign
 	case !bytes.HasPrefix(header, []byte(magic)):
-		return ErrForeign, "it does not begin as one"
+		return "it does not begin as one", ErrForeign
 	}
 	if why := headerFault(header); why != "" {
-		return ErrDamaged, why
+		return why, ErrDamaged
 	}
-	return nil, ""
+	return "", nil
 }
 
 func headerFault(h []byte) string {

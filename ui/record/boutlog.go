@@ -45,8 +45,13 @@ func (b *bouts) showLog(void bool) {
 	l := &boutLog{of: b.of, athlete: b.athlete, movement: m, about: kit.NewProse("", 400)}
 	l.why = kit.NewField("Why the chosen one is to be void").Hint("such as another athlete's row")
 	l.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Day", Width: 118}, {Title: "Load", Width: 92}, {Title: "Amount", Width: 84}, {Title: "Outcome", Width: 100},
-		{Title: "Workout", Width: 190, Grow: 1}, {Title: "Score", Width: 84}, {Title: "Logged", Width: 136, Grow: 1},
+		{Title: "Day", Width: 118},
+		{Title: "Load", Width: 92},
+		{Title: "Amount", Width: 84},
+		{Title: "Outcome", Width: 100},
+		{Title: "Workout", Width: 190, Grow: 1},
+		{Title: "Score", Width: 84},
+		{Title: "Logged", Width: 136, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(l.rows) }, Cell: l.cell})
 	l.list.Empty = "No bout yet. They are logged on the floor, or brought in from a file."
 	l.list.OnCursor = func(int) { l.tell() }

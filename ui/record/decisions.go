@@ -42,8 +42,11 @@ const (
 func (b *bouts) showDecisions() {
 	l := &decisions{of: b.of, athlete: b.athlete, rows: b.of.host.Desk().Decisions(b.athlete.ID), about: kit.NewProse("", 400)}
 	l.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Decided", Width: 210, Grow: 1}, {Title: "For", Width: 180, Grow: 1}, {Title: "Days", Width: 140},
-		{Title: "Why", Width: 150, Grow: 1}, {Title: "Now", Width: 110},
+		{Title: "Decided", Width: 210, Grow: 1},
+		{Title: "For", Width: 180, Grow: 1},
+		{Title: "Days", Width: 140},
+		{Title: "Why", Width: 150, Grow: 1},
+		{Title: "Now", Width: 110},
 	}, kit.Rows{Len: func() int { return len(l.rows) }, Cell: l.cell})
 	l.list.Empty = "Nothing is decided for this athlete; every suggestion stands."
 	l.list.OnCursor = func(int) { l.tell() }

@@ -63,7 +63,7 @@ func (m measured) at(s Screen, size fyne.Size, arc float64) []fit {
 	f.label = min(1, max(labelShare, float32(LeastArc/arc)))
 	var all []fit
 	for _, low := range []bool{false, true} {
-		ok := false
+		var ok bool
 		if f.band, ok = newBand(f.text, m.words, size, f.margin, low); !ok {
 			continue
 		}

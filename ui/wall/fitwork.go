@@ -88,7 +88,7 @@ func (p Panel) at(s Screen, size fyne.Size, arc float64) []workFit {
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	var all []workFit
 	for _, low := range []bool{false, true} {
-		ok := false
+		var ok bool
 		if f.band, ok = newBand(f.text, p.words(), size, f.margin, low); !ok {
 			continue
 		}
