@@ -171,13 +171,16 @@ var given = []string{"Ada", "Bo", "Cleo", "Dov", "Ines", "Jun", "Kofi", "Lena", 
 var family = []string{"Lund", "Halvorsen", "Ito", "Moreau", "Bergh", "Okafor", "Petrov", "Quist"}
 
 // thirty is a class of thirty over three tracks: squats, cleans and deadlifts.
-func (h *hall) thirty() gym.Class {
+func (h *hall) thirty() gym.Class { return h.crowd(30) }
+
+// crowd is a class of so many over three tracks.
+func (h *hall) crowd(n int) gym.Class {
 	h.t.Helper()
 	lifts := []gym.LiftKey{"back-squat", "clean", "deadlift"}
 	reps := []int{3, 1, 5}
 	from := []float64{110, 70, 150}
-	for i, first := range given {
-		track := i % 3
+	for i := range n {
+		first, track := given[i%len(given)], i%3
 		standard, share := gym.StandardM, 1.0
 		if i%2 == 1 {
 			standard, share = gym.StandardW, 0.7
@@ -187,7 +190,7 @@ func (h *hall) thirty() gym.Class {
 		if i == 4 {
 			text = ""
 		}
-		h.athlete(first+" "+family[i%len(family)], track, standard, lifts[track], text)
+		h.athlete(first+" "+family[(i+i/len(given))%len(family)], track, standard, lifts[track], text)
 	}
 	c, err := h.OpenFreeClass()
 	require.NoError(h.t, err)
