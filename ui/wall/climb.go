@@ -10,7 +10,6 @@ import (
 	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
-	"windlass/internal/plates"
 	"windlass/ui/kit"
 )
 
@@ -251,30 +250,6 @@ func outcomeOf(l desk.BoardLifter, unit mass.Unit) Load {
 	return Load{Text: "done"}
 }
 
-// record reports whether what was logged of a lifter is over every other result
-// for the same reps; what the climb was counted from may have been lowered. An
-// open call is no record yet, and a first result beats nobody.
-func (s State) record(l desk.BoardLifter) bool {
-	logged, ok := s.logged(l)
-	var before mass.Mass
-	for _, r := range s.Book.Results {
-		if r.Void == nil && r.ID != logged.ID && r.Athlete == logged.Athlete && r.Lift == logged.Lift && r.Reps == logged.Reps {
-			before = max(before, r.Load)
-		}
-	}
-	return ok && before > 0 && logged.Load > before
-}
-
-// logged returns what was logged of a lifter's climb.
-func (s State) logged(l desk.BoardLifter) (gym.Result, bool) {
-	for _, r := range s.Book.Results {
-		if r.ID == l.Result && r.Void == nil {
-			return r, true
-		}
-	}
-	return gym.Result{}, false
-}
-
 // digits writes a load in the lifter's unit, which is named where it is not the
 // gym's.
 func digits(m mass.Mass, own, gyms mass.Unit) string {
@@ -282,27 +257,4 @@ func digits(m mass.Mass, own, gyms mass.Unit) string {
 		return m.Digits(gyms)
 	}
 	return m.In(own)
-}
-
-func discsOf(discs []plates.Disc, unit mass.Unit, sport bool) []kit.PlateDisc {
-	var drawn []kit.PlateDisc
-	for _, d := range discs {
-		disc := kit.DiscOf(d.Mass, d.Unit, d.Full, sport)
-		if d.Unit != unit {
-			disc.Label = d.String()
-		}
-		drawn = append(drawn, disc)
-	}
-	return drawn
-}
-
-// Records returns who set a record in the class.
-func (s State) Records() []gym.ID {
-	var all []gym.ID
-	for _, l := range s.Board.Lifters() {
-		if s.record(l) {
-			all = append(all, l.Athlete)
-		}
-	}
-	return all
 }

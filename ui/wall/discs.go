@@ -5,6 +5,8 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"windlass/internal/mass"
+	"windlass/internal/plates"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
@@ -18,6 +20,20 @@ const (
 	labelShare = 0.8  // of the masses on the discs; never under the least angle
 	labelPad   = 0.14
 )
+
+// discsOf are the discs of a side as they are drawn: a unit that is not the gym's is
+// named.
+func discsOf(discs []plates.Disc, unit mass.Unit, sport bool) []kit.PlateDisc {
+	var drawn []kit.PlateDisc
+	for _, d := range discs {
+		disc := kit.DiscOf(d.Mass, d.Unit, d.Full, sport)
+		if d.Unit != unit {
+			disc.Label = d.String()
+		}
+		drawn = append(drawn, disc)
+	}
+	return drawn
+}
 
 // discsWidth is the width of a row's plates with labels of a size, both in shares of
 // the text size.

@@ -21,18 +21,18 @@ var none = color.NRGBA{}
 
 // climb draws a page of a climb.
 func (p painter) climb(c Climb, f fit, turn int, notice string) {
-	p.head(c, f.band, f.margin, f.size.Width)
+	p.head(c, f.frame)
 	p.strip(c, area{f.margin, f.margin + clockHeight*f.band.clock, f.size.Width - 2*f.margin, f.band.strip})
 	loose := f.loose(f.pages[turn])
 	for i, column := range f.pages[turn] {
-		x, y := f.margin+float32(i)*(f.wide()+columnsGap*f.text), f.margin+f.band.height
+		at := f.column(i)
 		for _, part := range column {
-			high := loose * f.high(part) * f.text
-			p.station(area{x, y, f.wide(), high}, c, part, f.aligned(column, part), f)
-			y += high + groupGap*f.text
+			at.h = loose * f.high(part) * f.text
+			p.station(at, c, part, f.aligned(column, part), f)
+			at.y += at.h + groupGap*f.text
 		}
 	}
-	p.foot(c.foot(f, turn, notice), f.size, f.small, f.margin)
+	p.foot(c.foot(f, turn, notice), f.frame)
 }
 
 // foot is the one line of small text.
@@ -50,8 +50,9 @@ func (c Climb) foot(f fit, turn int, notice string) string {
 	return strings.Join(parts, "   ·   ")
 }
 
-func (p painter) foot(text string, size fyne.Size, small, margin float32) {
-	a := area{margin, size.Height - margin - 1.3*small, size.Width - 2*margin, 1.3 * small}
+func (p painter) foot(text string, f frame) {
+	small := f.small
+	a := area{f.margin, f.size.Height - f.margin - 1.3*small, f.size.Width - 2*f.margin, 1.3 * small}
 	for widthOf(text, small, false) > a.w && small > 1 {
 		small *= 0.95
 	}
@@ -59,8 +60,9 @@ func (p painter) foot(text string, size fyne.Size, small, margin float32) {
 }
 
 // head draws what runs and what comes next, beside the clock.
-func (p painter) head(c Climb, b band, margin, width float32) {
-	line, after := b.lines(margin, width)
+func (p painter) head(c Climb, f frame) {
+	b := f.band
+	line, after := b.lines(f.margin, f.size.Width)
 	x, now, next := line.x, c.Now, c.Next
 	if c.Held {
 		p.held(after, b, p.pal[look.Warn])

@@ -33,7 +33,7 @@ func (p painter) idle(i Idle, s Screen, size fyne.Size, notice string) {
 	if notice != "" {
 		small := max(smallShare*text*0.6, 0.02*size.Height)
 		p.pal = dark
-		p.foot(notice, size, small, 0.02*size.Height)
+		p.foot(notice, frame{size: size, small: small, margin: 0.02 * size.Height})
 	}
 }
 

@@ -15,12 +15,13 @@ func (p painter) work(w Work, at workPage, turn, pages int, notice string) {
 	f := at.fit
 	p.workHead(at.panel, f)
 	for i, column := range f.pages[at.page] {
-		x := f.margin + float32(i)*(f.wide()+columnsGap*f.text)
+		where := f.column(i)
 		for _, part := range column {
-			p.panel(area{x, f.margin + f.band.height, f.wide(), f.high(part) * f.text}, at.panel, part, f)
+			where.h = f.high(part) * f.text
+			p.panel(where, at.panel, part, f)
 		}
 	}
-	p.foot(w.foot(turn, pages, notice), f.size, f.small, f.margin)
+	p.foot(w.foot(turn, pages, notice), f.frame)
 }
 
 // hint says how the loads are to be read.
@@ -69,7 +70,7 @@ const restWord = "REST"
 
 // restArea is what is turned bright behind the clock of a rest: seen
 // from afar by its shape, without reading and without colours.
-func (f workFit) restArea() area {
+func (f frame) restArea() area {
 	return area{f.margin * 0.5, f.margin * 0.5, f.size.Width - f.margin, clockHeight*f.band.clock + f.margin*0.5}
 }
 

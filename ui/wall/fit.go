@@ -7,22 +7,13 @@ import (
 	"fyne.io/fyne/v2"
 )
 
-// fit is how a climb is laid out: how large its letters are, and which stations
-// stand on which page for how long.
+// fit is how a climb is laid out: its rows in their columns.
 type fit struct {
-	size    fyne.Size
-	arc     float64 // that the lines to be read span at the farthest reader
-	text    float32 // their size in units
-	small   float32 // of the one line of small text
-	label   float32 // of the masses on the discs, in shares of the text size
-	margin  float32
-	band    band
-	rows    [][]rowSize
-	badge   float32  // width of the widest, in shares of the text size
-	two     [][]bool // the row has two lines
-	perPage int      // columns
-	pages   []page
-	stands  []time.Duration // of the pages
+	frame
+	label float32 // of the masses on the discs, in shares of the text size
+	rows  [][]rowSize
+	badge float32  // width of the widest, in shares of the text size
+	two   [][]bool // the row has two lines
 }
 
 // Sizes of a row, in shares of the text size.
@@ -39,59 +30,26 @@ const (
 	footShare  = 1.75 // height of the line of small text with a gap, in its own size
 )
 
-// mostColumns is how many stations stand side by side at most.
-const mostColumns = 3
-
 // fitClimb chooses how a climb is shown by [merit].
 func fitClimb(m measured, s Screen, size fyne.Size, wait time.Duration) fit {
 	s = s.believed()
-	best, _ := bestOf(func(arc float64) []fit {
-		all := m.at(s, size, arc)
-		for i := range all {
-			all[i].stands = standing(lengths(all[i].pages), wait)
-		}
-		return all
-	}, func(f fit) merit { return meritOf(f.pages, f.stands, wait, f.arc) })
+	best, _ := bestOf(wait, func(arc float64) []fit { return m.at(s, size, arc, wait) })
 	return best
 }
 
 // at lays out for letters of an angle in every way that has room.
-func (m measured) at(s Screen, size fyne.Size, arc float64) []fit {
-	f := fit{size: size, arc: arc, text: s.textSize(arc, size.Height), rows: m.stations, badge: m.badge}
-	f.margin = max(0.25*f.text, 0.014*size.Height)
-	f.small = max(smallShare*f.text, 0.016*size.Height)
-	f.label = min(1, max(labelShare, float32(LeastArc/arc)))
-	var all []fit
-	for _, low := range []bool{false, true} {
-		var ok bool
-		if f.band, ok = newBand(f.text, m.words, size, f.margin, low); !ok {
+func (m measured) at(s Screen, size fyne.Size, arc float64, wait time.Duration) (all []fit) {
+	label := min(1, max(labelShare, float32(LeastArc/arc)))
+	for _, frame := range s.frames(arc, size, m.words) {
+		f := fit{frame: frame, label: label, rows: m.stations, badge: m.badge}
+		if !f.setLines() {
 			continue
 		}
-		for f.perPage = 1; f.perPage <= mostColumns && f.setLines(); f.perPage++ {
-			all = append(all, f.packed()...)
+		for _, f.frame = range frame.packed(f.stack(), wait) {
+			all = append(all, f)
 		}
 	}
 	return all
-}
-
-// packed puts the stations on pages, whole ones and as they come.
-func (f fit) packed() []fit {
-	var all []fit
-	for _, whole := range []bool{true, false} {
-		columns := f.stack().fill(f.height()/f.text, f.perPage, whole)
-		if columns == nil {
-			continue
-		}
-		g := f
-		g.pages = paged(columns, f.perPage)
-		all = append(all, g)
-	}
-	return all
-}
-
-// wide is the width of a column of stations.
-func (f fit) wide() float32 {
-	return (f.size.Width - 2*f.margin - float32(f.perPage-1)*columnsGap*f.text) / float32(f.perPage)
 }
 
 // room is what a column leaves for a row, in shares of the text size.
@@ -180,11 +138,6 @@ func (f fit) high(p part) (high float32) {
 	return high
 }
 
-// height is that of a page's stations.
-func (f fit) height() float32 {
-	return f.size.Height - f.band.height - footShare*f.small - 2*f.margin
-}
-
 // mostLoose is how much higher than they must be rows are at most.
 const mostLoose = 1.3
 
@@ -217,10 +170,6 @@ func (f fit) aligned(c column, p part) rowSize {
 	}
 	return widest(f.rows[p.station], f.two[p.station])
 }
-
-// round is how long all pages stand, one after the other: the longest that a lifter
-// waits for theirs. A single page is always there.
-func (f fit) round() time.Duration { return roundTime(f.stands) }
 
 // pageOf is the page on which a lifter stands first.
 func (f fit) pageOf(station, row int) int {

@@ -46,14 +46,14 @@ func TestEverybodyHasOnePlace(t *testing.T) {
 		wait := time.Duration(rapid.IntRange(5, 60).Draw(t, "wait")) * time.Second
 		f := fitClimb(m, s, size, wait)
 		if f.pages == nil {
-			assert.Empty(t, m.at(s, size, 3), "something is shown where anything has room")
+			assert.Empty(t, m.at(s, size, smallestArc, wait), "something is shown where anything has room")
 			return
 		}
 		f.holdsAll(t)
 		f.staysInside(t)
 		if f.arc < LeastArc {
 			for arc := LeastArc; arc <= MostArc; arc++ {
-				assert.Empty(t, m.at(s, size, arc), "no letters under the rule where %g have room", arc)
+				assert.Empty(t, m.at(s, size, arc, wait), "no letters under the rule where %g have room", arc)
 			}
 		}
 		assert.GreaterOrEqual(t, float64(f.band.clock), 1.9*float64(f.text)-1e-3)

@@ -16,21 +16,12 @@ type workPage struct {
 	page  int // of the fit
 }
 
-// workFit is how a workout is laid out: the size of its letters, and which movements
-// stand on which page.
+// workFit is how a workout is laid out. The rows of its pages are movements.
 type workFit struct {
-	size    fyne.Size
-	arc     float64
-	text    float32
-	small   float32
-	margin  float32
-	band    band
-	load    float32 // width of a tier's load, in shares of the text size
-	two     []bool  // the loads of the movement stand under it
-	head    float32 // height over the movements, in shares of the text size
-	perPage int     // columns
-	pages   []page  // the rows of a part are movements
-	stands  []time.Duration
+	frame
+	load float32 // width of a tier's load, in shares of the text size
+	two  []bool  // the loads of the movement stand under it
+	head float32 // height over the movements, in shares of the text size
 }
 
 // Sizes of a panel, in shares of the text size.
@@ -63,8 +54,7 @@ func fitWork(w Work, s Screen, size fyne.Size) (pages []workPage, stands []time.
 // fitPanel chooses how a workout is shown by [merit]. Where movements take turns and
 // do not all fit, only those whose turn it is and comes next are shown.
 func fitPanel(p Panel, s Screen, size fyne.Size) (Panel, workFit) {
-	best, _ := bestOf(func(arc float64) []workFit { return p.at(s, size, arc) },
-		func(f workFit) merit { return meritOf(f.pages, f.stands, longestWait, f.arc) })
+	best, _ := bestOf(longestWait, func(arc float64) []workFit { return p.at(s, size, arc) })
 	if few := p.narrow(); len(best.pages) > 1 && len(few.Items) < len(p.Items) {
 		return fitPanel(few, s, size)
 	}
@@ -82,18 +72,14 @@ func (p Panel) narrow() Panel {
 }
 
 // at lays out for letters of an angle in every way that has room.
-func (p Panel) at(s Screen, size fyne.Size, arc float64) []workFit {
-	f := workFit{arc: arc, text: s.textSize(arc, size.Height), size: size, load: p.load()}
-	f.margin = max(0.25*f.text, 0.014*size.Height)
-	f.small = max(smallShare*f.text, 0.016*size.Height)
-	var all []workFit
-	for _, low := range []bool{false, true} {
-		var ok bool
-		if f.band, ok = newBand(f.text, p.words(), size, f.margin, low); !ok {
+func (p Panel) at(s Screen, size fyne.Size, arc float64) (all []workFit) {
+	for _, frame := range s.frames(arc, size, p.words()) {
+		f := workFit{frame: frame, load: p.load()}
+		if !f.setLines(p) {
 			continue
 		}
-		for f.perPage = 1; f.perPage <= mostColumns && f.setLines(p); f.perPage++ {
-			all = append(all, f.packed()...)
+		for _, f.frame = range frame.packed(f.stack(), longestWait) {
+			all = append(all, f)
 		}
 	}
 	return all
@@ -114,11 +100,6 @@ func (p Panel) load() (load float32) {
 		}
 	}
 	return load
-}
-
-// wide is the width of a column of panels.
-func (f workFit) wide() float32 {
-	return (f.size.Width - 2*f.margin - float32(f.perPage-1)*columnsGap*f.text) / float32(f.perPage)
 }
 
 // setLines decides which movements have their loads under them; it reports whether
@@ -145,24 +126,14 @@ func (f workFit) loadsWidth(i Item) float32 {
 	return float32(len(i.Loads)) * (f.load + loadGap)
 }
 
-// packed puts the movements on pages, all in one column and as they come.
-func (f workFit) packed() []workFit {
+// stack is the heights of the movements under their titles, which every column
+// repeats.
+func (f workFit) stack() stack {
 	heights := make([]float32, len(f.two))
 	for n := range f.two {
 		heights[n] = f.rowHigh(n)
 	}
-	stack := newStack([][]float32{heights}, []float32{f.head}, 0)
-	room := (f.size.Height - f.band.height - footShare*f.small - 2*f.margin) / f.text
-	var all []workFit
-	for _, whole := range []bool{true, false} {
-		if columns := stack.fill(room, f.perPage, whole); columns != nil {
-			g := f
-			g.pages = paged(columns, f.perPage)
-			g.stands = standing(lengths(g.pages), longestWait)
-			all = append(all, g)
-		}
-	}
-	return all
+	return newStack([][]float32{heights}, []float32{f.head}, 0)
 }
 
 // rowHigh is the height of a movement, in shares of the text size.

@@ -22,10 +22,6 @@ type merit struct {
 	arc   float64
 }
 
-func meritOf(pages []page, stands []time.Duration, wait time.Duration, arc float64) merit {
-	return merit{roundTime(stands), wait, len(pages), torn(pages), arc}
-}
-
 // lateStep is how many seconds of waiting count as one: less is not worth smaller
 // letters or a station torn apart.
 const lateStep = 2
@@ -51,10 +47,12 @@ func (m merit) better(than merit) bool {
 // bestOf tries letters from the largest down and returns the best layout with
 // letters of at least the least angle. On a screen that has no room for a single
 // row in them they get as much smaller as they must.
-func bestOf[T any](at func(arc float64) []T, merit func(T) merit) (best T, ok bool) {
-	for arc := MostArc; arc >= 3; arc-- {
+func bestOf[T interface {
+	merit(wait time.Duration) merit
+}](wait time.Duration, at func(arc float64) []T) (best T, ok bool) {
+	for arc := MostArc; arc >= smallestArc; arc-- {
 		for _, f := range at(arc) {
-			if !ok || merit(f).better(merit(best)) {
+			if !ok || f.merit(wait).better(best.merit(wait)) {
 				best, ok = f, true
 			}
 		}
@@ -64,3 +62,7 @@ func bestOf[T any](at func(arc float64) []T, merit func(T) merit) (best T, ok bo
 	}
 	return best, ok
 }
+
+// smallestArc is the angle under which nothing is shown at all: nobody would tell it
+// from dust.
+const smallestArc = 3

@@ -3,6 +3,8 @@ package wall
 import (
 	"fmt"
 	"time"
+
+	"windlass/internal/desk"
 )
 
 // Reading says for the coach how much of the class the wall shows at once, how long
@@ -23,7 +25,7 @@ func readingOf(m measured, f fit, told Screen, wait time.Duration) string {
 	if lifters == 0 {
 		return "Nobody is checked in yet."
 	}
-	text := fmt.Sprintf("%s at %.3g m on this screen: %s.", counted(lifters, "lifter"), s.Viewer, pagesOf(f))
+	text := fmt.Sprintf("%s at %.3g m on this screen: %s.", desk.Count(lifters, "lifter"), s.Viewer, pagesOf(f))
 	if s.Height != told.Height {
 		text += " The screen does not say how large it is, so 27 inches are taken."
 	}
@@ -42,11 +44,4 @@ func pagesOf(f fit) string {
 		return "one page, nobody waits"
 	}
 	return fmt.Sprintf("%d pages, %.0f s a round", len(f.pages), f.round().Seconds())
-}
-
-func counted(n int, word string) string {
-	if n == 1 {
-		return "1 " + word
-	}
-	return fmt.Sprintf("%d %ss", n, word)
 }

@@ -11,7 +11,6 @@ import (
 
 	"windlass/internal/clock"
 	"windlass/internal/day"
-	"windlass/internal/desk"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/ui/look"
@@ -155,39 +154,6 @@ func TestRowsSayTheBoard(t *testing.T) {
 	assert.Positive(t, open, "some call is open before a top rung")
 }
 
-func TestARecordIsCelebratedOnceItIsLogged(t *testing.T) {
-	h := newHall(t, 6)
-	h.until(20*time.Minute + time.Second)
-	assert.False(t, h.row("Ada").Record, "an open call is no record")
-	lifter, ok := h.state().Board.Lifter(h.athlete("Ada"))
-	require.True(t, ok)
-	h.log("Ada", lifter.Base.Digits(lifter.Unit))
-	assert.False(t, h.row("Ada").Record, "a tie is no record")
-	h.log("Cleo", "250")
-	row := h.row("Cleo")
-	assert.True(t, row.Record)
-	assert.Equal(t, "250", row.Now.Text)
-	assert.Equal(t, []gym.ID{h.athlete("Cleo")}, h.state().Records())
-	_, w := h.show(look.Dark(), full, inch65)
-	uitest.See(t, w, "record", "250")
-	h.look(w, "record")
-}
-
-// A climb that is counted from less than the record celebrates no less.
-func TestALoweredBaseMakesNoRecord(t *testing.T) {
-	h := newHall(t, 6)
-	lifter, ok := h.state().Board.Lifter(h.athlete("Ada"))
-	require.True(t, ok)
-	record := lifter.Base
-	lower := gym.Effort{Reps: lifter.Reps, Load: record.Scale(0.8), Unit: lifter.Unit}
-	require.NoError(t, h.CountFrom(h.class, lifter.Athlete, lower))
-	h.until(20*time.Minute + time.Second)
-	h.log("Ada", record.Scale(0.9).Digits(lifter.Unit))
-	assert.False(t, h.row("Ada").Record, "over the lowered base, under the record")
-	h.log("Ada", record.Scale(1.1).Digits(lifter.Unit))
-	assert.True(t, h.row("Ada").Record)
-}
-
 func (h *hall) athlete(first string) gym.ID {
 	for _, a := range h.Book().Athletes {
 		if strings.HasPrefix(a.Name, first+" ") {
@@ -195,13 +161,6 @@ func (h *hall) athlete(first string) gym.ID {
 		}
 	}
 	return ""
-}
-
-// log enters the day's result of a lifter.
-func (h *hall) log(first, load string) {
-	h.t.Helper()
-	_, err := h.LogResult(h.class, h.athlete(first), load)
-	require.NoError(h.t, err)
 }
 
 // A name stands on the wall as its owner chose; notes and restrictions never do.
@@ -312,43 +271,12 @@ func TestNothingIsDrawnTwice(t *testing.T) {
 	}
 }
 
-func TestBadgesTellStationsApart(t *testing.T) {
-	for _, row := range []struct{ names, looking, running []string }{
-		{[]string{"Rack 4", "Rack 7"}, []string{"4", "7"}, []string{"4", "7"}},
-		{[]string{"Rack 1", "Platform 1"}, []string{"Rack 1", "Platform 1"}, []string{"1", "2"}},
-		{[]string{"Window", "Door"}, []string{"Window", "Door"}, []string{"1", "2"}},
-		{[]string{"Rack 4", "–"}, []string{"4", "–"}, []string{"4", "–"}},
-	} {
-		var stations []Station
-		for i, n := range row.names {
-			stations = append(stations, Station{Name: n, Number: i + 1})
-			if n == "–" {
-				stations[i].Number = 0
-			}
-		}
-		assert.Equal(t, row.looking, badges(stations, true))
-		assert.Equal(t, row.running, badges(stations, false))
-	}
-}
-
 // One picture holds how the wall looks.
 func TestLook(t *testing.T) {
 	h := newHall(t, 6)
 	h.until(13 * time.Minute)
 	_, w := h.show(look.Dark(), fyne.NewSize(512, 288), inch65)
 	uitest.Golden(t, w, "climb-dark")
-}
-
-// Two of one name are told apart by an initial; whoever chose what to be called is
-// left alone.
-func TestNamesAreToldApart(t *testing.T) {
-	lifter := func(id gym.ID, name, wall string) desk.BoardLifter {
-		return desk.BoardLifter{Lifter: gym.Lifter{Athlete: id}, Name: name, Wall: wall}
-	}
-	assert.Equal(t, map[gym.ID]string{"1": "Ada L", "2": "Ada Ö", "3": "Bo", "4": "Ada", "5": "", "6": "AL", "7": "Ada"}, namesOf([]desk.BoardLifter{
-		lifter("1", "Ada Lund", "Ada"), lifter("2", "Ada van der Öst", "Ada"), lifter("3", "Bo Ito", "Bo"),
-		lifter("4", "Adelheid Berg", "Ada"), lifter("5", "Ada Quist", ""), lifter("6", "Ada Lehto", "AL"), lifter("7", "Ada", "Ada"),
-	}))
 }
 
 // A held clock has a sign of its own beside its colour, in the climb and after it.

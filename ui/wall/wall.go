@@ -21,6 +21,7 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 
+	"windlass/internal/desk"
 	"windlass/ui/kit"
 	"windlass/ui/look"
 )
@@ -87,11 +88,8 @@ func (v *View) Show(s State, now time.Time) {
 // SetHeight tells how high the whole picture is, in millimetres; 0 where nobody
 // knows.
 func (v *View) SetHeight(millimetres float64) {
-	if v.height != millimetres {
-		v.height = millimetres
-		v.drawn = drawn{}
-		v.Tick(v.now)
-	}
+	v.height = millimetres
+	v.Tick(v.now)
 }
 
 // SetSpeed tells how much faster the clock runs than the time in which people read,
@@ -158,7 +156,7 @@ func (v *View) lay(scene Scene) {
 		if v.drawn.scene.Work == nil || !slices.Equal(was, v.standing) {
 			v.first = v.now
 		}
-		v.reading = fmt.Sprintf("The conditioning takes %s.", counted(len(v.work), "page"))
+		v.reading = fmt.Sprintf("The conditioning takes %s.", desk.Count(len(v.work), "page"))
 	default:
 		v.reading = "No class runs on the wall."
 	}
@@ -174,7 +172,7 @@ func (v *View) relay(f fit) {
 		return
 	}
 	page := 0
-	if turn := v.drawn.turn; turn < len(was.pages) && len(was.pages[turn]) > 0 {
+	if turn := v.drawn.turn; v.drawn.scene.Climb != nil && turn < len(was.pages) && len(was.pages[turn]) > 0 {
 		head := was.pages[turn][0][0]
 		page = f.pageOf(head.station, head.from)
 	}
@@ -232,11 +230,11 @@ func (v *View) faceOf(d drawn, faces []Face) Face {
 
 // face shows the clock and how far it has come.
 func (v *View) face(f Face) {
-	b, margin := v.fit.band, v.fit.margin
+	frame := v.fit.frame
 	if v.drawn.scene.Work != nil && len(v.work) > 0 {
-		f := v.work[v.drawn.turn].fit
-		b, margin = f.band, f.margin
+		frame = v.work[v.drawn.turn].fit.frame
 	}
+	b, margin := frame.band, frame.margin
 	if f.Text == "" || b.clock == 0 {
 		v.clock.Hide()
 		v.progress.Hide()
