@@ -18,7 +18,7 @@ type options struct {
 	demo  bool          // make the demo gym there when there is no file
 	wall  bool          // be the wall of the desk that has the file open
 	tour  string        // folder for the tour's pictures
-	light bool          // the tour or the wall in the light look
+	light bool          // every window in the light look, whatever the gym has chosen
 	size  string        // of a wall that is a plain window, see checkSize
 	pace  pace          // a clock that runs faster, for the tour
 	late  time.Duration // how long to measure the clock's lateness; 0 is not
@@ -33,7 +33,7 @@ func parseOptions(args []string, out io.Writer) (options, error) {
 	flags.BoolVar(&o.demo, "demo", false, "open the demo gym, and make it first when the file does not exist")
 	flags.BoolVar(&o.wall, "wall", false, "show the wall of the class that runs at the desk")
 	flags.StringVar(&o.tour, "tour", "", "walk through every room of the demo gym and keep pictures in a `folder`")
-	flags.BoolVar(&o.light, "light", false, "take the tour, or show the wall, in the light look")
+	flags.BoolVar(&o.light, "light", false, "show every window, and take the tour, in the light look")
 	flags.StringVar(&o.size, "size", "", "show the wall as a window of a size, `WxH` or WxH@INCHES, for pictures")
 	flags.DurationVar(&o.late, "lateness", 0, "run a class of the demo gym for so long, bring a large sheet in meanwhile, and report how late the seconds come")
 	flags.StringVar(&paced, "pace", "", "run the clock of the tour: `start,real,speed`")

@@ -38,22 +38,29 @@ func recall(what string) string {
 	return strings.TrimSpace(string(text))
 }
 
-// keepHere keeps something on this machine. It is whole on the disk or not there at
-// all: the desk and its wall may read while it is written.
+// keepHere keeps something on this machine. A reader sees it whole or as it was: the
+// desk and its wall are two programs.
 func keepHere(what, text string) error {
 	path, err := keptPath(what)
+	if err == nil {
+		err = replaceText(path, text)
+	}
 	if err != nil {
 		return fmt.Errorf("keep the %s of this machine: %w", what, err)
 	}
-	err = os.MkdirAll(filepath.Dir(path), 0o700)
-	if err == nil {
-		err = os.WriteFile(path+".new", []byte(text+"\n"), 0o600)
+	return nil
+}
+
+func replaceText(path, text string) error {
+	if err := os.MkdirAll(filepath.Dir(path), 0o700); err != nil {
+		return err
 	}
-	if err == nil {
-		err = os.Rename(path+".new", path)
+	fresh := path + ".new"
+	if err := os.WriteFile(fresh, []byte(text+"\n"), 0o600); err != nil {
+		return err
 	}
-	if err != nil {
-		return fmt.Errorf("keep the %s of this machine: %w", what, errors.Join(err, os.Remove(path+".new")))
+	if err := os.Rename(fresh, path); err != nil {
+		return errors.Join(err, os.Remove(fresh))
 	}
 	return nil
 }

@@ -44,4 +44,6 @@ func TestAStrangeLoadIsMarked(t *testing.T) {
 	assert.Equal(t, mark, a.err)
 	assert.NotContains(t, a.out, "17 kg")
 	assert.Equal(t, done, a.status)
+	mixed := file(t, "mixed.csv", boutHead+"2026-11-21,Bram Oostling,Kettlebell swing,17 kg,40,held,,\n2026-11-21,Bram Oostling,Kettlebell swing,500 kg,40,held,,\n")
+	assert.Contains(t, ask(t, "", "-db", gymFile(t), "-json", "import", "bouts", "-skip-bad", mixed).err, mark, "also beside rows that were left out")
 }

@@ -130,29 +130,29 @@ func (o importOptions) carryOut(a *App, d *desk.Desk, i *desk.Import) error {
 	return a.printImport(p)
 }
 
+// printImport answers with what became of the rows. What is worth a look has no field
+// in the contract's document; beside it, it goes where all but data goes.
 func (a *App) printImport(p exchange.Proposal) error {
+	if a.json {
+		for _, note := range p.Notes {
+			_, _ = fmt.Fprintln(a.Err, note)
+		}
+	}
 	return a.printRows(p, fmt.Sprintf("%d rows read: %d added, %d updated, %d the same, %d rejected", p.Read, p.Added, p.Updated, p.Same, len(p.Rejected)))
 }
 
 // printRefused answers for a sheet of which nothing was written: nothing was added,
-// however many rows are sound.
+// however many rows are sound. Beside the document stands the one line that refuses.
 func (a *App) printRefused(p exchange.Proposal) error {
 	head := fmt.Sprintf("%d rows read, nothing written: %d sound, %d rejected", p.Read, p.Added+p.Updated+p.Same, len(p.Rejected))
 	p.Added, p.Updated = 0, 0
 	return a.printRows(p, head)
 }
 
-// printRows answers with what became of the rows. What is worth a look has no field
-// in the contract's document; beside it, it goes where all but data goes.
 func (a *App) printRows(p exchange.Proposal, head string) error {
 	answer := imported{Read: p.Read, Added: p.Added, Updated: p.Updated, Same: p.Same, Rejected: []rejected{}}
 	for _, r := range p.Rejected {
 		answer.Rejected = append(answer.Rejected, rejected(r))
-	}
-	if a.json && len(p.Rejected) == 0 {
-		for _, note := range p.Notes {
-			_, _ = fmt.Fprintln(a.Err, note)
-		}
 	}
 	return a.print(answer, func() {
 		a.say("%s\n", head)

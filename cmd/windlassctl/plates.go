@@ -223,7 +223,11 @@ func (a *App) printSequence(seq plates.Sequence, unit mass.Unit) error {
 	}
 	return a.print(s, func() {
 		for i, step := range s.Steps {
-			a.say("%d. %s: a side %s%s\n", i+1, step.Load, onBar(step.PerSide), map[bool]string{true: "; that is all that the plates make"}[step.Short])
+			line := fmt.Sprintf("%d. %s: a side %s", i+1, step.Load, onBar(step.PerSide))
+			if step.Short {
+				line += "; that is all that the plates make"
+			}
+			a.say("%s\n", line)
 		}
 		a.say("%d plates moved\n", s.Moves)
 	})

@@ -204,7 +204,7 @@ func (f *Field) MouseIn(*desktop.MouseEvent) { showTip(f.entry, f.fault) }
 func (f *Field) MouseMoved(*desktop.MouseEvent) {}
 
 // MouseOut implements desktop.Hoverable.
-func (f *Field) MouseOut() { hideTip(f.entry) }
+func (f *Field) MouseOut() { HideTip(f.entry) }
 
 // Focus gives the field the keyboard.
 func (f *Field) Focus() { Focus(f.entry) }

@@ -125,7 +125,7 @@ func (g *HourGrid) MouseMoved(e *desktop.MouseEvent) {
 	if over == g.over {
 		return
 	}
-	hideTip(g)
+	HideTip(g)
 	g.over = over
 	g.Refresh()
 	if over >= 0 {
@@ -136,7 +136,7 @@ func (g *HourGrid) MouseMoved(e *desktop.MouseEvent) {
 
 // MouseOut implements desktop.Hoverable.
 func (g *HourGrid) MouseOut() {
-	hideTip(g)
+	HideTip(g)
 	g.over = -1
 	g.Refresh()
 }

@@ -29,7 +29,7 @@ func (p *pressable) do() {
 	if p.Disabled() || p.press == nil {
 		return
 	}
-	hideTip(p.me)
+	HideTip(p.me)
 	p.press()
 }
 
@@ -47,7 +47,7 @@ func (p *pressable) MouseMoved(*desktop.MouseEvent) {}
 func (p *pressable) MouseOut() {
 	p.hovered, p.held = false, false
 	p.Refresh()
-	hideTip(p.me)
+	HideTip(p.me)
 }
 
 // MouseDown implements desktop.Mouseable.

@@ -181,7 +181,7 @@ func (s *RungStrip) MouseMoved(e *desktop.MouseEvent) {
 		return
 	}
 	s.over = i
-	hideTip(s)
+	HideTip(s)
 	if i >= 0 {
 		r := s.rungs[i]
 		showTip(s.drawn[i].ground, fmt.Sprintf("%s–%s  %s %s, %s", clock(r.Start), clock(r.End), r.Percent, r.Reps, r.Zone.Shape()))
@@ -191,7 +191,7 @@ func (s *RungStrip) MouseMoved(e *desktop.MouseEvent) {
 // MouseOut implements desktop.Hoverable.
 func (s *RungStrip) MouseOut() {
 	s.over = -1
-	hideTip(s)
+	HideTip(s)
 }
 
 func (s *RungStrip) under(x float32) int {

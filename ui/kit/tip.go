@@ -22,7 +22,7 @@ type tip struct {
 const tipWidth = 420
 
 // showTip tells what a widget is for, after the moment that its window sets.
-// Call hideTip when the pointer leaves.
+// Call HideTip when the pointer leaves.
 func showTip(o fyne.CanvasObject, text string) {
 	f := floaterOf(o)
 	if f == nil || text == "" {
@@ -43,8 +43,9 @@ func showTip(o fyne.CanvasObject, text string) {
 	time.AfterFunc(f.tipWait(), func() { fyne.Do(show) })
 }
 
-// hideTip takes the tip away, also one that is still to come.
-func hideTip(o fyne.CanvasObject) {
+// HideTip takes away the tip of the window that shows o, also one that is still to
+// come: the pointer left, or what lies under it changes.
+func HideTip(o fyne.CanvasObject) {
 	f := floaterOf(o)
 	if f == nil {
 		return
@@ -56,10 +57,6 @@ func hideTip(o fyne.CanvasObject) {
 		layer.tip = nil
 	}
 }
-
-// HideTip takes away the tip of a window whose content changes under a pointer that
-// rests.
-func HideTip(o fyne.CanvasObject) { hideTip(o) }
 
 // showTip puts the tip under the widget, or above it at the window's foot.
 func (f *floating) showTip(o fyne.CanvasObject, text string) {

@@ -160,7 +160,7 @@ func (g *WeekGrid) MouseMoved(e *desktop.MouseEvent) {
 	if s == g.over {
 		return
 	}
-	hideTip(g)
+	HideTip(g)
 	g.over = s
 	g.Refresh()
 	if s == nowhere {
@@ -173,7 +173,7 @@ func (g *WeekGrid) MouseMoved(e *desktop.MouseEvent) {
 
 // MouseOut implements desktop.Hoverable.
 func (g *WeekGrid) MouseOut() {
-	hideTip(g)
+	HideTip(g)
 	g.over = nowhere
 	g.Refresh()
 }
