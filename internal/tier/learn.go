@@ -47,8 +47,9 @@ func (k knob) near(h Habits, round int) []float64 {
 }
 
 // learn sets the habits to those under which the log is likeliest, each in turn
-// over its few values. The chance of an outcome is the one given before it was
-// seen, so habits that overfit do not win.
+// over its few values, and those of how bouts go twice in the first round. The
+// chance of an outcome is the one given before it was seen, so habits that overfit
+// do not win.
 func (s *Standing) learn(pairs []*pair, round int) {
 	t := turning{of: s.newBoutLearner(pairs).told, best: s.habits}
 	t.value = t.worth(s.habits)
@@ -56,6 +57,9 @@ func (s *Standing) learn(pairs []*pair, round int) {
 		t.eye()
 	}
 	t.turn(boutKnobs, round)
+	if round == 0 {
+		t.turn(boutKnobs, round) // again: each was turned beside others that stood far off
+	}
 	t = turning{of: s.newFormLearner(pairs).told, best: t.best}
 	t.value = t.worth(t.best)
 	t.turn(formKnobs, round)
