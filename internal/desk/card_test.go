@@ -93,6 +93,26 @@ func TestReadEntrySaysWhatItMeans(t *testing.T) {
 	}
 }
 
+// An improbable entry is doubted by what the floor goes by, an estimate in place of a
+// record included.
+func TestReadEntryDoubts(t *testing.T) {
+	b := newBench(t)
+	a := b.join("Ada Brook")
+	b.log(a, "back-squat", "5x140")
+	for _, row := range []struct{ text, doubt string }{
+		{"5x175", ""},
+		{"5x177.5", "177.5 kg is 127 % of 140 kg, what is known so far."},
+		{"5x8", "8 kg is less than the lightest that can be lifted here, 20 kg."},
+		{"1x165", ""},
+		{"1x250", "what is known so far."}, // of the estimate
+	} {
+		r, err := b.ReadEntry(desk.Entry{Athlete: a.ID, Lift: "back-squat", Text: row.text, On: b.Today(), Source: gym.Tested})
+		require.NoError(t, err, row.text)
+		assert.Contains(t, r.Doubt, row.doubt, row.text)
+		assert.Equal(t, row.doubt == "", r.Doubt == "", row.text)
+	}
+}
+
 func TestHistoryAndTrend(t *testing.T) {
 	b := newBench(t)
 	a := b.join("Ada Brook")

@@ -71,12 +71,17 @@ func (d *Desk) doubt(c gym.Class, l gym.Lifter, load, known mass.Mass) string {
 	if path, err := d.Path(c, l); err == nil && known == 0 {
 		known = path.Outcome.Load
 	}
-	var lightest mass.Mass
-	if rig, err := d.Rig(l); err == nil {
-		least, _ := rig.Rack.AtLeast(0)
-		lightest = least.Total
+	return climb.Doubt(load, d.lightest(l), known, d.book.Settings.Unit)
+}
+
+// lightest is the least that a lifter can lift in this gym; 0 where nobody knows.
+func (d *Desk) lightest(l gym.Lifter) mass.Mass {
+	rig, err := d.Rig(l)
+	if err != nil {
+		return 0
 	}
-	return climb.Doubt(load, lightest, known, d.book.Settings.Unit)
+	least, _ := rig.Rack.AtLeast(0)
+	return least.Total
 }
 
 func (d *Desk) result(id gym.ID) gym.Result {

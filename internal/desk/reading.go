@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"windlass/internal/climb"
 	"windlass/internal/gym"
 	"windlass/internal/mass"
 	"windlass/internal/repmax"
@@ -15,9 +16,11 @@ type Reading struct {
 	Before gym.Result // the record until now, zero for none
 	Raises bool
 	Says   string // one sentence
+	Doubt  string // why it is hardly what was lifted, see [climb.Doubt]; empty where it may be
 }
 
-// ReadEntry reads an entry as [Desk.EnterResult] would, and logs nothing.
+// ReadEntry reads an entry as [Desk.EnterResult] would, and logs nothing. One with a
+// doubt is to be asked about first; EnterResult believes the coach.
 func (d *Desk) ReadEntry(e Entry) (Reading, error) {
 	lift, r, err := d.readEntry(e)
 	if err != nil {
@@ -26,7 +29,21 @@ func (d *Desk) ReadEntry(e Entry) (Reading, error) {
 	before, known := d.records().Of(r.Athlete, r.Lift, r.Reps)
 	reading := Reading{Result: r, Before: before, Raises: !known || repmax.Better(r, before, lift.Measure)}
 	reading.Says = reading.say(lift.Measure, known)
+	if byLoad(lift) {
+		reading.Doubt = d.doubtRead(r, before.Load)
+	}
 	return reading, nil
+}
+
+// doubtRead doubts a result as the floor doubts that of a class; an estimate stands in
+// where there is no record.
+func (d *Desk) doubtRead(r gym.Result, known mass.Mass) string {
+	a, _ := d.Athlete(r.Athlete)
+	l := d.LifterFor(a, r.Lift, r.Reps)
+	if known == 0 {
+		known = l.Base
+	}
+	return climb.Doubt(r.Load, d.lightest(l), known, r.Unit)
 }
 
 // readEntry reads reps and load, or the amount of a lift that is counted in

@@ -136,16 +136,9 @@ func (r *results) confirm() {
 // ask lets the coach look again at what is hardly what was lifted.
 func (r *results) ask(athlete gym.ID, text string, v climb.Verdict) {
 	a, _ := r.floor.desk().Athlete(athlete)
-	kit.Ask(r.floor.host.Window().Canvas(), kit.Question{
-		Title: "Log this for " + a.Name + "?",
-		Text:  v.Doubt + " Is that what was lifted?",
-		Actions: []kit.Action{
-			{Label: "Write it again", Do: func() bool { r.field.Focus(); return true }},
-			{Label: "Log it as it is", Do: func() bool { r.keep(athlete, text); return true }},
-		},
-		Cancel: "Leave it open",
-		Width:  560,
-	})
+	q := kit.Doubted("Log this for "+a.Name+"?", v.Doubt, r.field.Focus, func() { r.keep(athlete, text) })
+	q.Cancel = "Leave it open"
+	kit.Ask(r.floor.host.Window().Canvas(), q)
 }
 
 // keep logs a lifter's result and goes on to the next.

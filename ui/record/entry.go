@@ -32,11 +32,11 @@ type entry struct {
 func newEntry(l *lifts) *entry {
 	e := &entry{of: l, reading: kit.NewProse("", 80)}
 	e.effort = kit.NewField("New result").Hint("5x142.5").Least(132)
-	e.effort.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.keep() })
+	e.effort.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.confirm() })
 	e.source = kit.NewSegmented([]string{"tested", "reported"}, 0, nil)
 	e.on = kit.NewField("On").Least(112)
-	e.on.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.keep() })
-	e.log = kit.NewButton("Log", e.keep).Key("Enter")
+	e.on.OnChange(func(string) { e.read() }).OnEnter(func(string) { e.confirm() })
+	e.log = kit.NewButton("Log", e.confirm).Key("Enter")
 	e.content = kit.Column(0,
 		kit.Row(look.Gap2, kit.Fill(e.effort), e.source, e.on, e.log),
 		kit.Tall(readingHeight, kit.Fill(e.reading)))
@@ -97,6 +97,8 @@ func (e *entry) read() {
 	switch {
 	case err != nil:
 		e.say(kit.Sentence(err), look.Warn)
+	case r.Doubt != "":
+		e.say(r.Doubt, look.Warn)
 	case r.Raises:
 		e.say(r.Says, look.Good)
 	default:
@@ -108,20 +110,32 @@ func (e *entry) say(text string, tone look.Meaning) {
 	e.reading.Tone(tone).SetText(text)
 }
 
-// keep logs the entry.
-func (e *entry) keep() {
-	d := e.of.of.host.Desk()
+// confirm logs the entry, after a question about an improbable one.
+func (e *entry) confirm() {
 	asked, err := e.asked()
 	var read desk.Reading
 	if err == nil {
-		read, err = d.ReadEntry(asked)
+		read, err = e.of.of.host.Desk().ReadEntry(asked)
 	}
-	if err == nil {
-		_, err = d.EnterResult(asked)
+	switch {
+	case err != nil:
+		e.refuse(err)
+	case read.Doubt != "":
+		kit.Ask(e.of.of.host.Window().Canvas(), kit.Doubted("Log this for "+e.athlete.Name+"?", read.Doubt, e.focus, func() { e.keep(asked, read) }))
+	default:
+		e.keep(asked, read)
 	}
-	if err != nil {
-		e.effort.SetFault("Not logged.")
-		e.say(kit.Sentence(err), look.Bad)
+}
+
+func (e *entry) refuse(err error) {
+	e.effort.SetFault("Not logged.")
+	e.say(kit.Sentence(err), look.Bad)
+}
+
+// keep logs what was asked for as it was read.
+func (e *entry) keep(asked desk.Entry, read desk.Reading) {
+	if _, err := e.of.of.host.Desk().EnterResult(asked); err != nil {
+		e.refuse(err)
 		return
 	}
 	e.effort.SetText("")

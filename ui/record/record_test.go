@@ -79,6 +79,24 @@ func TestAnotherLiftCountedByTime(t *testing.T) {
 	uitest.See(t, h.On, "best 31.5 s")
 }
 
+// What is hardly what was lifted is asked about, as on the floor, and Enter twice does
+// not log it.
+func TestADoubtfulResultIsAskedAbout(t *testing.T) {
+	h, a := show(t)
+	log(t, h, a, "back-squat", "5x100")
+	h.Press(t, "F2")
+	uitest.Type(t, h.On, "5x1000")
+	uitest.See(t, h.On, "1000 kg is 1000 % of 100 kg, what is known so far.")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "Log this for "+a.Name+"?")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	require.Len(t, h.Desk().Results(a.ID), 1, "the usual answer is to write it again")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.Tap(t, h.On, "Log it as it is")
+	require.Len(t, h.Desk().Results(a.ID), 2)
+	uitest.NotSee(t, h.On, "1000 % of")
+}
+
 // What somebody is writing is not lost when something else changes.
 func TestTypingOutlivesARefresh(t *testing.T) {
 	h, a := show(t)
