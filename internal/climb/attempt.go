@@ -10,10 +10,11 @@ import (
 
 // Attempt is what the last rung of a climb asks for when it reaches the record.
 type Attempt struct {
-	Load  mass.Mass
-	Over  float64   // per cent of the ceiling that Load is over it; 0 is within it
-	Short bool      // the gym cannot load more than the record at all
-	Lacks mass.Mass // the plate, a pair of which would bring an attempt within the ceiling; 0 when none would
+	Load   mass.Mass
+	Over   float64   // per cent of the ceiling that Load is over it; 0 is within it
+	Short  bool      // the gym cannot load more than the record at all
+	Lacks  mass.Mass // the plate, a pair of which would bring an attempt within the ceiling; 0 when none would
+	Chosen bool      // an exception for this rung, and not what the plates make
 }
 
 // Note says what is wrong with the attempt and what would mend it, and nothing
@@ -21,6 +22,8 @@ type Attempt struct {
 func (a Attempt) Note(u mass.Unit) string {
 	var note string
 	switch {
+	case a.Chosen && a.Over > 0:
+		return fmt.Sprintf("%s was chosen for the last rung, over the ceiling by %.1f %%.", a.Load.In(u), a.Over)
 	case a.Short:
 		note = fmt.Sprintf("The gym cannot load more than the record: %s is its heaviest.", a.Load.In(u))
 	case a.Over > 0:

@@ -263,6 +263,29 @@ func TestExceptionsTakeThePlaceOfPlannedLoads(t *testing.T) {
 	assert.Equal(t, 68*mass.Kilogram, settled.Outcome.Load)
 }
 
+// An exception for the last rung is called no lightest load over the record, and what
+// stays under the record is no attempt.
+func TestAnExceptionAtTheLastRungIsChosen(t *testing.T) {
+	plan := nine() // up to 102 %, which is its ceiling
+	last := len(plan.Rungs) - 1
+	for _, row := range []struct {
+		load float64
+		note string
+	}{
+		{101, ""},
+		{105, "105 kg was chosen for the last rung, over the ceiling by 2.9 %."},
+	} {
+		l := gym.Lifter{Reps: 3, Base: kg(100)}.Except(gym.Exception{Rung: last, Load: kg(row.load)})
+		p := build(t, plan, l, rig(climb.Whole(kilos(1, 200))))
+		require.NotNil(t, p.Attempt)
+		assert.Equal(t, row.note, p.Attempt.Note(mass.KG))
+	}
+	for _, load := range []float64{90, 100} {
+		l := gym.Lifter{Reps: 3, Base: kg(100)}.Except(gym.Exception{Rung: last, Load: kg(load)})
+		assert.Nil(t, build(t, plan, l, rig(climb.Whole(kilos(1, 200)))).Attempt)
+	}
+}
+
 // kilos is every whole kilogram of a range.
 func kilos(from, to int) (all []mass.Mass) {
 	for n := from; n <= to; n++ {

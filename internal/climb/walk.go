@@ -2,6 +2,7 @@ package climb
 
 import (
 	"windlass/internal/gym"
+	"windlass/internal/mass"
 )
 
 // walk is a lifter on the way up.
@@ -46,12 +47,20 @@ func (w *walk) except(a *Attempt) *Attempt {
 			continue
 		}
 		w.rungs[e.Rung] = load{mass: e.Load}
-		if a != nil && e.Rung == last {
-			ceiling := share(w.lifter.Base, w.plan.Ceiling)
-			a = &Attempt{Load: e.Load, Over: max(0, percentOf(e.Load-ceiling, ceiling))}
+		if e.Rung == last {
+			a = w.chosen(e.Load)
 		}
 	}
 	return a
+}
+
+// chosen is the attempt at a load that the coach chose: none up to the record.
+func (w *walk) chosen(m mass.Mass) *Attempt {
+	if m <= w.lifter.Base {
+		return nil
+	}
+	ceiling := share(w.lifter.Base, w.plan.Ceiling)
+	return &Attempt{Load: m, Over: max(0, percentOf(m-ceiling, ceiling)), Chosen: true}
 }
 
 // plain fills in a step as planned.
