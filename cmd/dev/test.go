@@ -18,6 +18,7 @@ import (
 var raced = []struct{ pattern, why string }{
 	{"internal/store", "readers in a pool of connections beside one writer"},
 	{"internal/desk", "long jobs, and a clock that ticks beside the verbs"},
+	{"internal/sound", "cues are played on a goroutine of the engine's own"},
 	{"ui/...", "the test driver runs fyne.Do on the goroutine that calls it"},
 	{"cmd/windlass", "starts the ticker, the jobs and the wall"},
 }
