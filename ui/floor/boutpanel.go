@@ -38,7 +38,7 @@ func newBoutPanel(s *boutSheet) *boutPanel {
 	p.chance, p.strange = kit.NewProse("", 200).Small(), kit.NewProse("", 200).Small().Tone(look.Warn)
 	p.load = kit.NewMassField("Load used", mass.KG).OnMass(p.takeLoad)
 	p.load.OnKey(p.loadKey)
-	p.score = kit.NewField("").Named("Score").OnEnter(p.enterScore).OnLeave(p.leaveScore).OnKey(p.scoreKey)
+	p.score = kit.NewField("").Called("Score").OnEnter(p.enterScore).OnLeave(p.leaveScore).OnKey(p.scoreKey)
 	p.told = kit.NewProse("", 200).Small()
 	say := func(label, key string, o gym.Outcome) *kit.Button {
 		p.says[o] = kit.NewButton(label, func() { s.log(o) }).Key(key)

@@ -60,7 +60,7 @@ func rungHeads() fyne.CanvasObject {
 // field is one figure of the rung. Up and Down lead to the same figure of the
 // rung above or below.
 func (r *rungRow) field(name string, set func(*desk.RungDraft, string), same func(*rungRow) *kit.Field) *kit.Field {
-	f := kit.NewField("").Named("Rung " + strconv.Itoa(r.at+1) + " " + name).Least(rungField)
+	f := kit.NewField("").Called("Rung " + strconv.Itoa(r.at+1) + " " + name).Least(rungField)
 	f.OnChange(func(text string) { r.of.write(func() { set(r.of.rung(r.at), text) }) })
 	f.OnKey(func(key *fyne.KeyEvent) bool {
 		to := r.at

@@ -92,20 +92,14 @@ func (f *Field) escape(key *fyne.KeyEvent) (used bool) {
 	return false
 }
 
-// Named gives a field without a label of its own the name by which tests and
-// assistive tools find it.
-func (f *Field) Named(name string) *Field {
-	f.name = name
-	return f
-}
-
 // Hint shows a quiet example while the field is empty.
 func (f *Field) Hint(text string) *Field {
 	f.entry.SetPlaceHolder(text)
 	return f
 }
 
-// Called names a field without a label, for whoever cannot see what is beside it.
+// Called names a field without a label of its own, for tests and for whoever cannot
+// see what is beside it.
 func (f *Field) Called(name string) *Field {
 	f.name = name
 	return f
