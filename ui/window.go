@@ -211,8 +211,6 @@ func (w *Window) Fail(err error) bool {
 	return false
 }
 
-// undo takes the last step back. Of a long one that is still on its way, when
-// nothing was done since, it is that.
 // mute switches the sound of the class's clock off or on.
 func (w *Window) mute() {
 	on := !w.desk.Settings().Sound
@@ -226,6 +224,8 @@ func (w *Window) mute() {
 	w.Say(said, true)
 }
 
+// undo takes the last step back. Of a long one that is still on its way, when
+// nothing was done since, it is that.
 func (w *Window) undo() {
 	if w.cart.stop() {
 		return

@@ -47,6 +47,7 @@ type Desk struct {
 	redo      []step
 	long      *LongStep // on its way into the file; nil for none
 	longFrom  int       // changes
+	landed    int       // long steps that were taken up
 	listeners []func(Topic)
 	watch     watch
 	boards    *Boards // nil until somebody asks
@@ -105,7 +106,7 @@ func (d *Desk) doContext(ctx context.Context, label string, changes ...gym.Chang
 func (d *Desk) keepStep(label string, back step) {
 	back.label = label
 	d.undo = append(d.undo, back)
-	d.redo = nil
+	d.dropRedo()
 }
 
 // make writes and holds the changes, and returns the step that takes them back.

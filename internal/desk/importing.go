@@ -40,9 +40,10 @@ type Import struct {
 	Name     string // of the file
 	Proposal exchange.Proposal
 
-	book  gym.Book
-	o     exchange.Options
-	lines []ImportLine // what the proposal comes to
+	book   gym.Book
+	landed int // long steps that the book has; no other change comes in while a coach looks at a sheet
+	o      exchange.Options
+	lines  []ImportLine // what the proposal comes to
 }
 
 // ImportAs is what the coach says of a sheet that the sheet may not say itself.
@@ -57,7 +58,7 @@ type ImportAs struct {
 func (d *Desk) NewImport(name string, as ImportAs) *Import {
 	logs := [...]Topic{AboutResults, AboutResults, AboutBouts}[as.Kind]
 	return &Import{
-		Kind: as.Kind, Name: name, book: snapshot(d.book, logs),
+		Kind: as.Kind, Name: name, book: snapshot(d.book, logs), landed: d.landed,
 		o: exchange.Options{Unit: as.Unit, Dates: as.Dates, Today: d.Today(), Now: d.now(), NewID: d.namer()},
 	}
 }
@@ -111,6 +112,9 @@ func (d *Desk) AcceptImport(i *Import, skipBad bool) error {
 func (d *Desk) BeginImport(i *Import, skipBad bool) (*LongStep, error) {
 	if n := len(i.Proposal.Rejected); n > 0 && !skipBad {
 		return nil, fmt.Errorf("bring %q in: %s refused; mend the sheet, or choose to skip the bad rows", i.Name, wereRows(n))
+	}
+	if i.landed != d.landed {
+		return nil, fmt.Errorf("bring %q in: what was on its way has come in since the sheet was read, and may hold the same rows; look at the sheet again", i.Name)
 	}
 	label, changes := "bring "+i.Name+" in", i.Proposal.Changes
 	switch n := len(changes); {

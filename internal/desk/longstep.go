@@ -37,6 +37,7 @@ type LongStep struct {
 	from    *[]step     // where that was; nil for a new step
 	to      *[]step     // where back goes
 	at      int         // its place in from
+	gone    bool        // it has no place there any more
 	alone   bool        // no verb was made meanwhile
 }
 
@@ -113,7 +114,7 @@ func (d *Desk) Land(l *LongStep) {
 		d.takeUp(l)
 	default:
 		d.long = nil
-		if l.from != nil {
+		if l.from != nil && !l.gone {
 			*l.from = slices.Insert(*l.from, min(l.at, len(*l.from)), l.was)
 		}
 	}
@@ -121,9 +122,10 @@ func (d *Desk) Land(l *LongStep) {
 
 func (d *Desk) takeUp(l *LongStep) {
 	d.long = nil
+	d.landed++
 	*l.to = append(*l.to, l.back)
 	if l.from == nil {
-		d.redo = nil
+		d.dropRedo()
 	}
 	d.rename(l.was.renamed)
 	d.hold(l.changes)

@@ -308,6 +308,50 @@ func TestOneLongStepAtATime(t *testing.T) {
 	require.ErrorIs(t, err, desk.ErrUnderWay)
 }
 
+// A sheet that was read while another came in was held against a gym without it.
+func TestASheetIsReadAgainAfterALongStep(t *testing.T) {
+	h := newInlet(t)
+	long, cancel, ended := h.begin(desk.ResultSheet, resultSheet(0, longRows))
+	defer cancel()
+	early := h.read(desk.ResultSheet, resultSheet(0, longRows))
+	require.NoError(t, h.letOn(ended))
+	h.Land(long)
+	require.ErrorContains(t, h.AcceptImport(early, false), "look at the sheet again")
+	assert.Zero(t, h.read(desk.ResultSheet, resultSheet(0, longRows)).Proposal.Added)
+	assert.Len(t, h.Book().Results, longRows)
+}
+
+// A step that is being made again is forgotten with the others when a verb is made,
+// even if it fails after that: it may no longer fit.
+func TestAVerbForgetsALongStepThatIsMadeAgain(t *testing.T) {
+	h := newInlet(t)
+	long, cancel, ended := h.begin(desk.RosterSheet, rosterSheet(longRows))
+	defer cancel()
+	require.NoError(t, h.letOn(ended))
+	h.Land(long)
+	_, back, err := h.BeginUndo()
+	require.NoError(t, err)
+	cancel, ended = h.beside(back)
+	defer cancel()
+	require.NoError(t, h.letOn(ended))
+	h.Land(back)
+	require.NotEmpty(t, h.CanRedo())
+	for _, verb := range []bool{false, true} {
+		_, again, err := h.BeginRedo()
+		require.NoError(t, err)
+		cancel, ended := h.beside(again)
+		<-h.gate.at
+		if verb {
+			h.log(h.ada, "back-squat", "5x100")
+		}
+		cancel()
+		require.Error(t, h.letOn(ended))
+		h.Land(again)
+		assert.Equal(t, verb, h.CanRedo() == "")
+		h.same()
+	}
+}
+
 // Whatever verbs are made while long steps come in, are called off, fail and are
 // taken back: the book says what the file says, and no verb is lost.
 func TestBookEqualsFileWhateverComesBetween(t *testing.T) {

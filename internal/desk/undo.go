@@ -81,6 +81,15 @@ func (d *Desk) atOnce(label string, long *LongStep, err error) (string, error) {
 	return label, err
 }
 
+// dropRedo forgets what could be made again: something else was made since. That
+// holds for a step that is being made again as well, should it fail.
+func (d *Desk) dropRedo() {
+	d.redo = nil
+	if d.long != nil && d.long.from == &d.redo {
+		d.long.gone = true
+	}
+}
+
 // rename lets the steps that are left speak of rows by their new names.
 func (d *Desk) rename(renamed map[gym.ID]gym.ID) {
 	for _, steps := range [][]step{d.undo, d.redo} {
@@ -127,14 +136,14 @@ func (d *Desk) asOfNow(s step) []gym.Change {
 	return kept
 }
 
-// withClock returns an earlier state of a class with the clocks of now, and unless
-// the step turns the class, at the stage of now.
+// withClock returns an earlier state of a class with the clocks of now and what is
+// thought of their course, and unless the step turns the class, at the stage of now.
 func (d *Desk) withClock(c gym.Class, turns bool) gym.Class {
 	now, ok := d.Class(c.ID)
 	if !ok {
 		return c
 	}
-	c.Clock, c.Workout = now.Clock, now.Workout
+	c.Clock, c.Workout, c.Pace, c.Ahead = now.Clock, now.Workout, now.Pace, now.Ahead
 	if !turns {
 		c.Stage, c.Finished = now.Stage, now.Finished
 	}

@@ -141,3 +141,28 @@ func TestFinishingStaysWhileAnotherClassIsOpen(t *testing.T) {
 	assert.Equal(t, gym.Finished, mustClass(t, b.Desk, c.ID).Stage)
 	assert.Equal(t, "finish Morning", b.CanUndo(), "it can still be taken back later")
 }
+
+// Taking a check-in back leaves what is thought of the conditioning's course, as it
+// leaves its clock.
+func TestUndoLeavesTheCourseOfTheConditioning(t *testing.T) {
+	b, c, ilse, _ := classOfTwo(t)
+	b.now = b.now.Add(19 * time.Minute)
+	require.NoError(t, b.KeepPiece(c.ID, gym.Piece{
+		Track: powerlifting, Lift: "back-squat", Reps: 3,
+		Workout: gym.Workout{Format: gym.ForTime, Rounds: 5, Items: []gym.Item{{Movement: "air-squat", Amount: 20}}},
+	}))
+	require.NoError(t, b.CheckOut(c.ID, ilse.ID))
+	require.NoError(t, b.StartConditioning(c.ID))
+	require.NoError(t, b.StartClock(c.ID))
+	b.now = b.now.Add(time.Minute)
+	require.NoError(t, b.MoveOn(c.ID, powerlifting, false))
+	before := mustClass(t, b.Desk, c.ID)
+	require.NotEmpty(t, before.Ahead)
+	require.NotZero(t, before.Pace)
+	label, err := b.Undo()
+	require.NoError(t, err)
+	require.Equal(t, "check out Ilse Varga", label)
+	after := mustClass(t, b.reopened(), c.ID)
+	assert.Equal(t, before.Ahead, after.Ahead)
+	assert.Equal(t, before.Pace, after.Pace)
+}
