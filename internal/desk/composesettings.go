@@ -14,7 +14,9 @@ import (
 func (d *Desk) changeComposing(change func(*gym.Composing) error) error {
 	return d.ChangeSettings(func(s *gym.Settings) error {
 		by := s.ComposeBy()
-		by.Formats = maps.Clone(by.Formats)
+		if by.Formats = maps.Clone(by.Formats); by.Formats == nil {
+			by.Formats = map[int][]gym.Format{} // a file may say anything
+		}
 		if err := change(&by); err != nil {
 			return err
 		}
@@ -48,10 +50,10 @@ func (d *Desk) KeepFormats(reps int, formats []gym.Format) error {
 	})
 }
 
-// KeepUsualComposing goes back to what is usual.
+// KeepUsualComposing goes back to what is usual, as if nobody had chosen.
 func (d *Desk) KeepUsualComposing() error {
-	return d.changeComposing(func(c *gym.Composing) error {
-		*c = gym.UsualComposing()
+	return d.ChangeSettings(func(s *gym.Settings) error {
+		s.Composing = gym.Composing{}
 		return nil
 	})
 }

@@ -33,7 +33,10 @@ func (w Wish) valid(by gym.Composing) error {
 		return fmt.Errorf("compose workout: a class of %d is outside 0 to %d", w.Class, mostClass)
 	}
 	by.Shortest, by.Longest, by.Apart = w.Shortest, w.Longest, w.Apart
-	return by.Valid()
+	if err := by.Valid(); err != nil {
+		return fmt.Errorf("compose workout: %w", err)
+	}
+	return nil
 }
 
 // Compose proposes the conditioning of a day, with its reasons; another seed gives

@@ -1,6 +1,7 @@
 package gym
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 )
@@ -47,19 +48,19 @@ func (c Composing) chosen() bool {
 	return c.Shortest != 0 || c.Longest != 0 || c.Apart != 0 || len(c.Formats) > 0
 }
 
-// Valid says what keeps c from being kept.
+// Valid says what nobody can compose by.
 func (c Composing) Valid() error {
 	switch {
 	case !c.chosen():
 		return nil
 	case c.Shortest < leastWindow || c.Longest > mostWindow:
-		return fmt.Errorf("keep settings: conditioning from %d to %d seconds is outside 1 to 60 minutes", c.Shortest, c.Longest)
+		return fmt.Errorf("conditioning from %d to %d seconds is outside 1 to 60 minutes", c.Shortest, c.Longest)
 	case c.Longest < c.Shortest:
-		return fmt.Errorf("keep settings: conditioning of at least %d seconds is longer than the most, %d", c.Shortest, c.Longest)
+		return fmt.Errorf("conditioning of at least %d seconds is longer than the most, %d", c.Shortest, c.Longest)
 	case c.Apart < 0 || c.Apart > mostApart:
-		return fmt.Errorf("keep settings: a movement that comes again after %d days is outside 0 to %d days", c.Apart, mostApart)
+		return fmt.Errorf("a movement that comes again after %d days is outside 0 to %d days", c.Apart, mostApart)
 	case len(c.Formats) == 0:
-		return fmt.Errorf("keep settings: conditioning has no format on any day; choose one")
+		return errors.New("conditioning has no format on any day; choose one")
 	}
 	for reps, formats := range c.Formats {
 		if err := validFormats(reps, formats); err != nil {
@@ -71,17 +72,17 @@ func (c Composing) Valid() error {
 
 func validFormats(reps int, formats []Format) error {
 	if reps < 1 || reps > MaxReps {
-		return fmt.Errorf("keep settings: %d reps are not a rep max; write 1 to %d", reps, MaxReps)
+		return fmt.Errorf("%d reps are not a rep max; write 1 to %d", reps, MaxReps)
 	}
 	if len(formats) == 0 {
-		return fmt.Errorf("keep settings: days of %d have no format of conditioning; choose one", reps)
+		return fmt.Errorf("days of %d have no format of conditioning; choose one", reps)
 	}
 	for i, f := range formats {
 		switch {
 		case !slices.Contains(Formats(), f):
-			return fmt.Errorf("keep settings: %q is no format of conditioning; choose among %v", f, Formats())
+			return fmt.Errorf("%q is no format of conditioning; choose among %v", f, Formats())
 		case slices.Contains(formats[:i], f):
-			return fmt.Errorf("keep settings: days of %d have the format %q twice; keep one", reps, f)
+			return fmt.Errorf("days of %d have the format %q twice; keep one", reps, f)
 		}
 	}
 	return nil

@@ -53,7 +53,7 @@ func (s Settings) Valid() error {
 		return fmt.Errorf("keep settings: a volume of %g is outside 0 to 1", s.Volume)
 	}
 	if err := s.Composing.Valid(); err != nil {
-		return err
+		return fmt.Errorf("keep settings: %w", err)
 	}
 	return validDayReps(s.DayReps)
 }
