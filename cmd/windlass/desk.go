@@ -28,7 +28,7 @@ type console struct {
 	wall    *wallProcess
 	engine  *sound.Engine
 	main    *ui.Window
-	stop    context.CancelFunc
+	stop    func() // the ticker, and what has hold of the file
 }
 
 func runDesk(o options) error {
@@ -137,7 +137,8 @@ func (c *console) show(d *desk.Desk) {
 		Machine: machine{c},
 	})
 	ctx, stop := context.WithCancel(context.Background())
-	c.stop = stop
+	main := c.main
+	c.stop = func() { stop(); main.End() }
 	go c.main.Run(ctx)
 	go c.listen(ctx, c.engine)
 }
@@ -152,7 +153,8 @@ func (c *console) relook(d *desk.Desk) {
 	c.app.Settings().SetTheme(look.New(palette))
 }
 
-// close stops the ticker before the file: a tick must not find it closed.
+// close stops what works with the file before it closes it: a tick must not find it
+// closed, and a long step that still holds it would keep its log beside it.
 func (c *console) close() {
 	if c.stop != nil {
 		c.stop()

@@ -27,7 +27,6 @@ type wallWindow struct {
 	window  fyne.Window
 	view    *wall.View
 	place   *placing
-	class   atomic.Pointer[gym.Class]  // as the file said it last
 	shows   atomic.Pointer[string]     // how much of the class is shown at once
 	says    atomic.Pointer[wall.State] // what the file said since the last drawing
 	queued  atomic.Bool                // a drawing waits for Fyne's thread
@@ -110,11 +109,12 @@ func (w *wallWindow) next() {
 func (w *wallWindow) run(ctx context.Context, file *follower) {
 	defer file.close()
 	var reader wall.Reader
+	var class gym.Class // as the file said it last
 	for ctx.Err() == nil {
 		book, changed, err := file.look(ctx)
 		if changed {
 			state := reader.Read(book)
-			w.keep(state)
+			class = state.Board.Class
 			w.says.Store(&state)
 		}
 		notice := ""
@@ -126,26 +126,14 @@ func (w *wallWindow) run(ctx context.Context, file *follower) {
 		}
 		select {
 		case <-ctx.Done():
-		case <-time.After(w.untilNext()):
+		case <-time.After(w.untilNext(class)):
 		}
 	}
 }
 
-func (w *wallWindow) keep(s wall.State) {
-	if !s.Live {
-		w.class.Store(nil)
-		return
-	}
-	w.class.Store(&s.Board.Class)
-}
-
 // untilNext is the time to the next look at the file or, when it is nearer, to
 // the next second of the clock that runs.
-func (w *wallWindow) untilNext() time.Duration {
-	var class gym.Class
-	if c := w.class.Load(); c != nil {
-		class = *c
-	}
+func (w *wallWindow) untilNext(class gym.Class) time.Duration {
 	left := clock.ToSecond(class, w.options.pace.now())
 	if speed := w.options.pace.speed; speed > 0 {
 		left = time.Duration(float64(left) / speed)
