@@ -2,6 +2,7 @@ package ui
 
 import (
 	"context"
+	"sync"
 
 	"fyne.io/fyne/v2"
 
@@ -17,6 +18,7 @@ type cart struct {
 	bar    *kit.Progress
 	step   *desk.LongStep // nil for none
 	cancel context.CancelFunc
+	works  sync.WaitGroup // while the step has hold of the file
 }
 
 func newCart() *cart {
@@ -58,14 +60,39 @@ func (w *Window) Carry(step *desk.LongStep, done func(error)) {
 	}
 	ctx, cancel := context.WithCancel(w.life)
 	w.cart.start(step, cancel)
+	w.cart.works.Add(1)
 	go func() {
 		err := step.Write(ctx, everyPart(func(written, of int) { fyne.Do(func() { w.cart.bar.Set(written, of) }) }))
+		w.cart.works.Done()
 		fyne.Do(func() {
 			w.desk.Land(step)
 			w.cart.arrived()
 			done(err)
 		})
 	}()
+}
+
+// End gives up what is on its way beside Fyne's thread, and returns when nothing of
+// it has hold of the gym's file any more, which is to be closed after it.
+func (w *Window) End() {
+	w.end()
+	w.cart.works.Wait()
+}
+
+// leave closes the window, and asks first while a step is on its way: its sheet has
+// left the screen, and nobody would see that nothing of it was kept.
+func (w *Window) leave() {
+	if w.cart.step == nil {
+		w.window.Close()
+		return
+	}
+	kit.Ask(w.window.Canvas(), kit.Question{
+		Title: "Close now?", Text: "This is still on its way: " + w.cart.step.Label() + ". Nothing of it is kept if you close before the end.",
+		Actions: []kit.Action{{Label: "Close all the same", Danger: true, Do: func() bool {
+			w.window.Close()
+			return true
+		}}},
+	})
 }
 
 // parts is how often progress is drawn: at every word of it the thread that draws

@@ -13,10 +13,8 @@ import (
 const leastWait = 33 * time.Millisecond
 
 // Run ticks the room in front until ctx ends: at every whole second of the class
-// that runs, and otherwise of the wall clock. It is the one ticker of the window,
-// and what is on its way beside Fyne's thread is given up when it ends.
+// that runs, and otherwise of the wall clock. It is the one ticker of the window.
 func (w *Window) Run(ctx context.Context) {
-	defer w.end()
 	next := make(chan time.Duration, 1)
 	wait := leastWait
 	for {

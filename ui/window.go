@@ -54,7 +54,7 @@ type Window struct {
 	notice  *kit.Notice
 	cart    *cart
 	gym     *kit.Text
-	life    context.Context // ends with the window, and what is on its way with it
+	life    context.Context // of what is on its way beside Fyne's thread, until [Window.End]
 	end     context.CancelFunc
 	due     time.Time                  // of the next second, while somebody watches
 	watch   func(due, drawn time.Time) // nil for nobody
@@ -77,6 +77,7 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 	in.SetPadded(false)
 	in.SetContent(kit.NewShell(w.content()))
 	w.listen()
+	in.SetCloseIntercept(w.leave)
 	d.Listen(w.refresh)
 	w.Open(o.Front, "")
 	return w

@@ -1,11 +1,14 @@
 package ui_test
 
 import (
+	"context"
 	"flag"
 	"fmt"
+	"math/rand/v2"
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"github.com/stretchr/testify/assert"
@@ -13,6 +16,7 @@ import (
 
 	"windlass/internal/day"
 	"windlass/internal/desk"
+	"windlass/internal/gym"
 	"windlass/ui"
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -78,24 +82,88 @@ func TestFinderGoesToAnAthleteAndToADay(t *testing.T) {
 	}
 }
 
-func TestALongStepIsCarriedToItsEnd(t *testing.T) {
-	w, in := open(t, look.Dark())
-	d := w.Desk()
+// longStep begins to bring a sheet of 600 results in.
+func longStep(t *testing.T, d *desk.Desk) *desk.LongStep {
+	t.Helper()
 	sheet := "Athlete,Lift,Reps,Load,Date\n"
 	for i := range 600 {
 		sheet += fmt.Sprintf("%s,Back squat,5,60 kg,%s\n", d.Book().Athletes[0].Name, day.Of(2020, 1, 1).Add(i))
 	}
 	i := d.NewImport("long.csv", desk.ImportAs{Kind: desk.ResultSheet})
 	require.NoError(t, i.Read(t.Context(), strings.NewReader(sheet), nil))
-	before := len(d.Book().Results)
 	step, err := d.BeginImport(i, false)
 	require.NoError(t, err)
 	require.NotNil(t, step)
+	return step
+}
+
+func TestALongStepIsCarriedToItsEnd(t *testing.T) {
+	w, in := open(t, look.Dark())
+	d := w.Desk()
+	before := len(d.Book().Results)
 	ended := make(chan error)
-	w.Carry(step, func(err error) { ended <- err })
+	w.Carry(longStep(t, d), func(err error) { ended <- err })
 	require.NoError(t, <-ended)
 	assert.Len(t, d.Book().Results, before+600)
 	uitest.NotSee(t, in, "On its way", "Stop")
+}
+
+// door is a window that tells when it is closed.
+type door struct {
+	*uitest.Window
+	ask    func()
+	closed int
+}
+
+func (d *door) SetCloseIntercept(ask func()) { d.ask = ask }
+func (d *door) Close()                       { d.closed++ }
+
+// stuck is a file into which a long step goes on and on until it is called off.
+type stuck struct {
+	book        gym.Book
+	began, gone chan struct{}
+}
+
+func (s stuck) Load(context.Context) (gym.Book, error)     { return s.book, nil }
+func (s stuck) Write(context.Context, ...gym.Change) error { return nil }
+func (s stuck) WriteMany(ctx context.Context, _ []gym.Change, _ func(int)) error {
+	close(s.began)
+	<-ctx.Done()
+	close(s.gone)
+	return ctx.Err()
+}
+
+// Who closes the window while a sheet comes in is asked first; the file is let go
+// before the window's end returns.
+func TestTheWindowIsNotClosedOverALongStep(t *testing.T) {
+	uitest.App(t, look.Dark())
+	demo, now := uitest.DemoDesk(t)
+	file := stuck{*demo.Book(), make(chan struct{}), make(chan struct{})}
+	d, err := desk.Open(t.Context(), file, func() time.Time { return *now }, rand.NewChaCha8([32]byte{}))
+	require.NoError(t, err)
+	in := &door{Window: uitest.OpenAs(t, look.Dark(), ui.Size, kit.NewBody(""))}
+	w := ui.NewWindow(in, d, ui.Options{})
+	in.Resize(ui.Size.AddWidthHeight(1, 1))
+	in.ask()
+	assert.Equal(t, 1, in.closed, "nothing is on its way")
+
+	ended := make(chan error)
+	w.Carry(longStep(t, d), func(err error) { ended <- err })
+	<-file.began
+	in.ask()
+	uitest.See(t, in.Window, "Close now?", "bring long.csv in", "Nothing of it is kept")
+	uitest.Key(t, in.Window, fyne.KeyEscape)
+	assert.Equal(t, 1, in.closed)
+	in.ask()
+	uitest.Tap(t, in.Window, "Close all the same")
+	assert.Equal(t, 2, in.closed)
+	w.End()
+	select {
+	case <-file.gone:
+	default:
+		assert.Fail(t, "the step still has hold of the file")
+	}
+	require.ErrorIs(t, <-ended, context.Canceled)
 }
 
 func TestFirstRunOffersThreeWaysAndTheCaution(t *testing.T) {

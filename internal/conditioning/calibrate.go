@@ -26,7 +26,8 @@ const (
 // is the mean of the logs, drawn towards the pace's own by as much as few scores
 // deserve. Where the cap came first, the reps that were done by then tell the time,
 // if all of the workout is counted in reps: leaving those scores out would leave
-// the slowest out. Scores that tell no time (EMOM, sets) are left out. The error names the first score that does not fit its workout.
+// the slowest out. Scores that tell no time (EMOM, sets) are left out. The error
+// names the first score that does not fit its workout.
 func Calibrate(p Pace, scores []Logged, find Find) (Pace, error) {
 	var logs []float64
 	for i, l := range scores {
