@@ -24,12 +24,18 @@ var Morning = time.Date(2026, 5, 18, 5, 40, 0, 0, time.UTC)
 
 // demoFile is the file of the demo gym on that morning. It is made once: most of a
 // room's tests begin with it.
-var demoFile = sync.OnceValues(func() (file []byte, err error) {
+var demoFile = sync.OnceValues(func() ([]byte, error) {
 	book, err := demo.Book(1, day.From(Morning))
 	if err != nil {
 		return nil, err
 	}
-	dir, err := os.MkdirTemp("", "demo")
+	return FileOf(book)
+})
+
+// FileOf is the file of a gym that says what a book says, for tests that begin with
+// it more than once.
+func FileOf(book gym.Book) (file []byte, err error) {
+	dir, err := os.MkdirTemp("", "gym")
 	if err != nil {
 		return nil, err
 	}
@@ -43,7 +49,7 @@ var demoFile = sync.OnceValues(func() (file []byte, err error) {
 		return nil, err
 	}
 	return os.ReadFile(path)
-})
+}
 
 const fileName = "gym.windlass"
 

@@ -3,6 +3,7 @@ package wall
 import (
 	"fmt"
 	"image"
+	"strings"
 	"testing"
 	"time"
 
@@ -173,4 +174,63 @@ func TestEveryWorkoutHasItsClock(t *testing.T) {
 	}
 	// AMRAP of 12 minutes and for time, up to 65 s; the second minute of an EMOM.
 	assert.Equal(t, map[string]string{"Powerlifting": "10:55", "Weightlifting": "00:55", "Strongman": "01:05"}, seen)
+}
+
+func TestConditioning(t *testing.T) {
+	h := newHall(t, 6)
+	h.until(20*time.Minute + time.Second)
+	require.NoError(t, h.StartConditioning(h.class))
+	scene, face := h.scene()
+	require.NotNil(t, scene.Work)
+	assert.Equal(t, "00:10", face.Text, "the count-in")
+	require.Len(t, scene.Work.Panels, 3)
+	assert.True(t, strings.HasPrefix(scene.Work.Panels[0].Head, "AMRAP 12"))
+	require.NoError(t, h.StartClock(h.class))
+	h.now = h.now.Add(clock.CountIn + 65*time.Second)
+	scene, face = h.scene()
+	assert.Equal(t, "10:55", face.Text)
+	emom := scene.Work.Panels[1]
+	assert.Equal(t, "minute 2 of 10", emom.Round)
+	assert.True(t, emom.Rest)
+	assert.False(t, emom.Items[0].Present, "the second minute is rest")
+	assert.True(t, emom.Items[0].Next)
+	swing := h.swing()
+	assert.Contains(t, emom.Items[0].Loads[0], swing.Loads[gym.StandardM].Full.Digits(mass.KG))
+	assert.Contains(t, emom.Items[0].Loads[2], swing.Loads[gym.StandardW].Light.Digits(mass.KG))
+	for name, p := range map[string]look.Palette{"dark": look.Dark(), "light": look.Light()} {
+		v, w := h.show(p, full, inch65)
+		h.everyPanelReads(v, w)
+		h.look(w, "work-"+name)
+	}
+	for i := range h.Tracks() {
+		c, _ := h.Class(h.class)
+		p := c.Pieces[i]
+		p.Workout = workouts[0]
+		require.NoError(t, h.KeepPiece(h.class, p))
+	}
+	v, w := h.show(look.Dark(), full, inch65)
+	h.everyPanelReads(v, w)
+	h.look(w, "work-one")
+}
+
+func (h *hall) swing() gym.Movement {
+	m, _ := h.Movement("kettlebell-swing")
+	return m
+}
+
+func (h *hall) everyPanelReads(v *View, w *uitest.Window) {
+	h.t.Helper()
+	for _, page := range v.work {
+		require.GreaterOrEqual(h.t, page.fit.arc, LeastArc)
+		assert.Empty(h.t, uitest.Overflows(w))
+		small := 0
+		for _, line := range v.sheet.lines.all {
+			if line.Visible() && line.Text != "" && arcOf(line.TextSize*capShare, v.size.Height, inch65, 8) < LeastArc-1e-3 {
+				small++
+			}
+		}
+		assert.LessOrEqual(h.t, small, 1)
+		h.now = h.now.Add(v.stands(v.drawn.scene)[v.drawn.turn])
+		v.Tick(h.now)
+	}
 }

@@ -2,7 +2,6 @@ package wall
 
 import (
 	"context"
-	"errors"
 	"flag"
 	"fmt"
 	"math/rand/v2"
@@ -100,7 +99,7 @@ func makeClass(lifters int) (made classMade, err error) {
 			return made, err
 		}
 	}
-	made.file, err = fileOf(*d.Book())
+	made.file, err = uitest.FileOf(*d.Book())
 	return made, err
 }
 
@@ -110,24 +109,6 @@ type unwritten struct{ book gym.Book }
 func (u unwritten) Load(context.Context) (gym.Book, error)                           { return u.book, nil }
 func (u unwritten) Write(context.Context, ...gym.Change) error                       { return nil }
 func (u unwritten) WriteMany(context.Context, []gym.Change, func(written int)) error { return nil }
-
-// fileOf is a file that says what a book says.
-func fileOf(book gym.Book) (file []byte, err error) {
-	dir, err := os.MkdirTemp("", "wall")
-	if err != nil {
-		return nil, err
-	}
-	defer func() { err = errors.Join(err, os.RemoveAll(dir)) }()
-	path := filepath.Join(dir, "gym.windlass")
-	made, err := store.Create(context.Background(), path)
-	if err != nil {
-		return nil, err
-	}
-	if err := errors.Join(made.Write(context.Background(), book.Changes()...), made.Close()); err != nil {
-		return nil, err
-	}
-	return os.ReadFile(path)
-}
 
 // Invented people.
 var given = []string{"Ada", "Bo", "Cleo", "Dov", "Ines", "Jun", "Kofi", "Lena", "Mira", "Noor", "Olu", "Pia", "Rafa", "Sanne", "Tove", "Uli", "Vera", "Wim", "Xenia", "Yara", "Zeno", "Anouk", "Bram", "Cato", "Dirk", "Elin", "Finn", "Greta", "Hugo", "Ivo", "Jorun", "Katja", "Lovisa", "Maarten", "Nils", "Ottilie"}
