@@ -68,11 +68,12 @@ type EitherLoad struct {
 func (b Board) At(now time.Time) clock.Moment { return clock.Climb(b.Class.Climb, b.Class.Clock, now) }
 
 // Boards draws up boards and remembers between them what is dear to work out: the
-// loads of each bar, the plates of each station and who fits with whom. It holds for one state of the
-// equipment.
+// loads of each bar, everybody's way up, the plates of each station and who fits with
+// whom. It holds for one state of the equipment.
 type Boards struct {
 	book    *gym.Book
 	loads   loadCache
+	paths   map[gym.ID]knownPath       // of athletes, see [Boards.path]
 	stacks  map[string][]plates.Step   // see [Boards.sequence]
 	solvers map[string]*station.Solver // see [Boards.solver]
 }
@@ -80,7 +81,7 @@ type Boards struct {
 // NewBoards returns what draws up boards from a book, which may be the partial
 // one of the wall.
 func NewBoards(book *gym.Book) *Boards {
-	return &Boards{book: book, loads: loadCache{}, stacks: map[string][]plates.Step{}, solvers: map[string]*station.Solver{}}
+	return &Boards{book: book, loads: loadCache{}, paths: map[gym.ID]knownPath{}, stacks: map[string][]plates.Step{}, solvers: map[string]*station.Solver{}}
 }
 
 // Board draws up the board of a class.
@@ -169,13 +170,7 @@ func (bs *Boards) lifter(c gym.Class, l gym.Lifter) BoardLifter {
 	if l.Lift == "" {
 		return row
 	}
-	rig, err := rigOf(bs.book, l, bs.loadsOf)
-	if err != nil {
-		row.Fault = err
-		return row
-	}
-	if row.Path, err = climb.Build(c.Climb, l, rig); err != nil {
-		row.Fault = err
+	if row.Path, row.Fault = bs.path(c.Climb, l); row.Fault != nil {
 		return row
 	}
 	for i, step := range row.Path.Steps {

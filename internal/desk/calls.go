@@ -11,11 +11,7 @@ import (
 
 // Path returns a lifter's way through the class's climb under the calls so far.
 func (d *Desk) Path(c gym.Class, l gym.Lifter) (climb.Path, error) {
-	rig, err := d.Rig(l)
-	if err != nil {
-		return climb.Path{}, err
-	}
-	return climb.Build(c.Climb, l, rig)
+	return d.Boards().path(c.Climb, l)
 }
 
 // Call notes what a lifter decides: after the rung that the clock is at, or the

@@ -12,6 +12,8 @@ import (
 const (
 	mostPrograms = 1 << 15
 	mostTeams    = 1 << 18
+
+	mostSequences = 1 << 11 // of a kind: a sequence takes some kilobytes
 )
 
 // programs numbers the different lists of sets that lifters have had.
@@ -51,6 +53,9 @@ func (s *Solver) forget() {
 	full := len(s.programs) > mostPrograms
 	for _, k := range s.kinds {
 		full = full || len(k.quick.known) > mostTeams || len(k.shown.known) > mostTeams
+		if len(k.sequences) > mostSequences {
+			clear(k.sequences)
+		}
 	}
 	if !full {
 		return
@@ -58,5 +63,6 @@ func (s *Solver) forget() {
 	clear(s.programs)
 	for _, k := range s.kinds {
 		k.quick, k.shown = newScale(k.loads, keepQuick), newScale(k.loads, keepShown)
+		clear(k.sequences)
 	}
 }

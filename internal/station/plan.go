@@ -82,7 +82,7 @@ func (q *question) group(members group, k *kind) Group {
 	for i := range members.each() {
 		g.Lifters = append(g.Lifters, q.place[i])
 	}
-	seq := k.shown.planner.Sequence(k.on, q.queue(nil, members))
+	seq := q.sequence(members, k)
 	g.Moves = seq.Moves
 	next := 0
 	for w, given := range q.windows {
@@ -102,6 +102,20 @@ func (q *question) group(members group, k *kind) Group {
 		g.Over += window.Over()
 	}
 	return g
+}
+
+// sequence orders a group's plates, once for the same programs: from call to call
+// most groups lift what they lifted.
+func (q *question) sequence(members group, k *kind) plates.Sequence {
+	t, small := q.team(members)
+	if seq, ok := k.sequences[t]; ok && small {
+		return seq
+	}
+	seq := k.shown.planner.Sequence(k.on, q.queue(nil, members))
+	if small {
+		k.sequences[t] = seq
+	}
+	return seq
 }
 
 func (q *question) reason(s seats, i int) Reason {

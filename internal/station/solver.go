@@ -31,6 +31,7 @@ type kind struct {
 	loads        *plates.Loads
 	on           []plates.Disc
 	quick, shown scale
+	sequences    map[team]plates.Sequence // of the teams that were planned in full
 }
 
 // New returns a solver for stations and for windows of so many seconds. Stations
@@ -61,6 +62,8 @@ func (s *Solver) kind(station Station) int {
 		on:    station.On,
 		quick: newScale(station.Loads, keepQuick),
 		shown: newScale(station.Loads, keepShown),
+
+		sequences: map[team]plates.Sequence{},
 	})
 	return len(s.kinds) - 1
 }
