@@ -174,6 +174,7 @@ func (a *artist) result() gym.Result {
 	r.ID, r.Athlete, r.Lift = gym.ID(a.key("result")), known(a, a.book.Athletes, athleteID), known(a, a.book.Lifts, liftKey)
 	r.Class = pick(a, a.book.Classes, classID)
 	r.Reps = rapid.IntRange(1, gym.MaxReps).Draw(a.t, "reps")
+	r.Amount = rapid.Float64Range(0, 86_400).Draw(a.t, "amount")
 	r.On = someDate().Draw(a.t, "on")
 	return r
 }
