@@ -31,10 +31,11 @@ func (s Screen) frames(arc float64, size fyne.Size, words float32) []frame {
 	f.small = max(smallShare*f.text, 0.016*size.Height)
 	var all []frame
 	for _, low := range []bool{false, true} {
-		ok := false
-		if f.band, ok = newBand(f.text, words, size, f.margin, low); !ok {
+		b, ok := newBand(f.text, words, size, f.margin, low)
+		if !ok {
 			continue
 		}
+		f.band = b
 		for f.perPage = 1; f.perPage <= mostColumns; f.perPage++ {
 			all = append(all, f)
 		}
