@@ -64,17 +64,20 @@ func TestTheCheapestWayOutIsOffered(t *testing.T) {
 			"two lifters trade turns, so that one pair of 25 kg does for both heavy loads",
 			[]plates.Plate{pairs(25, 1), pairs(5, 2)},
 			[]float64{70, 70, 30, 30},
-			"Swap turns", []string{"At Rack 1, Lifter 0 and Lifter 2 trade turns; no load changes."},
+			"Swap turns",
+			[]string{"At Rack 1, Lifter 0 and Lifter 2 trade turns; no load changes."},
 		}, {
 			"one takes what is left, 15 + 2.5 a side",
 			[]plates.Plate{pairs(20, 1), pairs(15, 1), pairs(2.5, 1)},
 			[]float64{60, 60},
-			"Take the nearest loads", []string{"Rung 1, Lifter 0: 55 kg in place of 60 kg."},
+			"Take the nearest loads",
+			[]string{"Rung 1, Lifter 0: 55 kg in place of 60 kg."},
 		}, {
 			"nothing near 60 kg is left",
 			[]plates.Plate{pairs(20, 1)},
 			[]float64{60, 60},
-			"Take turns", []string{"Rung 1, Lifter 0: lifts when all others have."},
+			"Take turns",
+			[]string{"Rung 1, Lifter 0: lifts when all others have."},
 		},
 	} {
 		t.Run(row.mend, func(t *testing.T) {
@@ -96,6 +99,7 @@ func TestTheCheapestWayOutIsOffered(t *testing.T) {
 // need not.
 func TestSmallPlatesAreOfferedToBeKeptForTopRungs(t *testing.T) {
 	b, c := hall(t)
+	require.NoError(t, b.KeepSmallOnTop(false))
 	b.lifts(c.ID, "back-squat", 3)
 	for i := range 8 {
 		b.come(c.ID, fmt.Sprint("Lifter ", i), gym.StandardM, "back-squat", fmt.Sprintf("3x%d", 101+7*i))

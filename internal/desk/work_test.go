@@ -35,8 +35,11 @@ func TestWorkText(t *testing.T) {
 		amount  int
 		want    string
 	}{
-		{gym.ByReps, 80, "80 reps"}, {"", 1, "1 rep"}, {gym.ByDistance, 140, "140 m"},
-		{gym.ByHold, 45, "45 s"}, {gym.ByReps, 0, "a usual bout of 40 reps"},
+		{gym.ByReps, 80, "80 reps"},
+		{"", 1, "1 rep"},
+		{gym.ByDistance, 140, "140 m"},
+		{gym.ByHold, 45, "45 s"},
+		{gym.ByReps, 0, "a usual bout of 40 reps"},
 	} {
 		assert.Equal(t, row.want, desk.WorkText(gym.Movement{Measure: row.measure, ReferenceReps: 40}, row.amount))
 	}
