@@ -88,6 +88,7 @@ func (w *Window) leave() {
 	}
 	kit.Ask(w.window.Canvas(), kit.Question{
 		Title: "Close now?", Text: "This is still on its way: " + w.cart.step.Label() + ". Nothing of it is kept if you close before the end.",
+		Cancel: "Let it end",
 		Actions: []kit.Action{{Label: "Close all the same", Danger: true, Do: func() bool {
 			w.window.Close()
 			return true
