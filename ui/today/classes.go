@@ -28,7 +28,7 @@ const mostTracks = 6
 
 func (t *Today) newClassCard(at int) *classCard {
 	c := &classCard{
-		hour: kit.NewNumber(""), name: kit.NewHeading(""), people: kit.NewCaption(""),
+		hour: kit.NewNumber(""), name: kit.NewHeading(""), people: kit.NewCaption("").Shrinks(120),
 		state: kit.NewChip("", kit.Ring, look.Muted),
 	}
 	c.open = kit.NewButton("Open", func() { t.open(t.meetings[at]) }).Tip("Opens this class on the floor.")
@@ -104,7 +104,7 @@ func (c *classCard) show(m desk.Meeting, next bool, today day.Date) {
 			text.Show()
 		}
 	}
-	c.people.SetText(people(m) + otherDay(m, today))
+	c.tellPeople(m, today)
 	c.button(m, next)
 	c.card.Refresh()
 }
@@ -141,12 +141,15 @@ func people(m desk.Meeting) string {
 	return fmt.Sprintf("%d expected", len(m.Expected))
 }
 
-// otherDay says of which day a class is that is still open today.
-func otherDay(m desk.Meeting, today day.Date) string {
-	if m.Class.ID == "" || m.Class.On == today {
-		return ""
+// tellPeople says who came, and of which day a class is that is still open today.
+func (c *classCard) tellPeople(m desk.Meeting, today day.Date) {
+	text, short := people(m), ""
+	if m.Class.ID != "" && m.Class.On != today {
+		short = text + ", open since " + m.Class.On.Short()
+		text += ", opened on " + m.Class.On.Long() + " and not finished"
 	}
-	return ", opened on " + m.Class.On.Long() + " and not finished"
+	c.people.SetText(text)
+	c.people.Or(short)
 }
 
 // summary is the line under the date.

@@ -54,6 +54,7 @@ func TestEnterOpensTheNextClassOnTheFloor(t *testing.T) {
 // A class that was opened on another day, of the calendar or of another time zone,
 // leads the page until it is finished.
 func TestAClassOfAnotherDayIsGoneOnWith(t *testing.T) {
+	quiet := open(t, look.Dark())
 	d, now := uitest.DemoDesk(t)
 	meetings := d.Meetings(d.Today())
 	class, err := d.OpenClass(meetings[len(meetings)-1].Slot)
@@ -61,6 +62,7 @@ func TestAClassOfAnotherDayIsGoneOnWith(t *testing.T) {
 	*now = now.In(time.FixedZone("west", -10*3600))
 	h := uitest.Stage(t, d, look.Dark(), stage, today.New)
 	uitest.See(t, h.On, "Sunday 17 May 2026", class.Name, "opened on Monday 18 May 2026 and not finished", "Go on")
+	assert.LessOrEqual(t, h.Room.Content().MinSize().Width, quiet.Room.Content().MinSize().Width, "it makes no room for itself")
 	uitest.Key(t, h.On, fyne.KeyReturn)
 	assert.Equal(t, class.ID, h.Sent)
 }
