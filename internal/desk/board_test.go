@@ -47,8 +47,8 @@ func TestAnAttemptOverTheCeilingIsSaidBefore(t *testing.T) {
 	assert.Equal(t, "The lightest load over the record is 102.5 kg, over the ceiling by 0.5 %. A pair of 1 kg would mend it.", s.Attempt)
 }
 
-// Light and working rungs take the nearest load of the whole stock, unless the coach
-// keeps the small plates for top rungs; those have all plates either way.
+// The small plates are kept for top rungs, unless the coach lets light and working
+// rungs take the nearest load of the whole stock; top rungs have all plates either way.
 func TestSmallPlatesAreKeptForTopRungsWhereTheCoachSays(t *testing.T) {
 	b, c := hall(t) // the starter owns pairs of 0.5 kg
 	b.lifts(c.ID, "back-squat", 3)
@@ -62,14 +62,14 @@ func TestSmallPlatesAreKeptForTopRungsWhereTheCoachSays(t *testing.T) {
 		return texts
 	}
 	// 35, 45, 55, 62.5, 70, 77.5, 85, 90.5, 96.5 and 102 % of 101 kg.
-	all := []string{"35.5", "45.5", "55.5", "63", "70.5", "78.5", "86", "91.5", "97.5", "103"}
-	assert.Equal(t, all, loads())
+	kept := []string{"35", "45", "55", "62.5", "70", "77.5", "85", "91.5", "97.5", "103"}
+	assert.Equal(t, kept, loads())
 	require.True(t, b.SmallPlates())
-	require.NoError(t, b.KeepSmallOnTop(true))
-	assert.Equal(t, []string{"35", "45", "55", "62.5", "70", "77.5", "85", "91.5", "97.5", "103"}, loads())
+	require.NoError(t, b.KeepSmallOnTop(false))
+	assert.Equal(t, []string{"35.5", "45.5", "55.5", "63", "70.5", "78.5", "86", "91.5", "97.5", "103"}, loads())
 	_, err := b.Undo()
 	require.NoError(t, err)
-	assert.Equal(t, all, loads())
+	assert.Equal(t, kept, loads())
 }
 
 // 70 % of a 5RM of 100 kg is 70 kg.

@@ -252,7 +252,7 @@ func rigOf(b *gym.Book, l gym.Lifter, loads func(loadKey) (*plates.Loads, error)
 		return r, err
 	}
 	coarse := all
-	if b.Settings.SmallOnTop {
+	if !b.Settings.SmallAll {
 		if coarse, err = loads(loadKey{bar: l.Bar, coarse: true}); err != nil {
 			return r, err
 		}

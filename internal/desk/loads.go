@@ -110,5 +110,5 @@ func (d *Desk) SmallPlates() bool {
 // KeepSmallOnTop keeps plates under a kilogram for top rungs, or lets them on every
 // rung.
 func (d *Desk) KeepSmallOnTop(yes bool) error {
-	return d.ChangeSettings(func(s *gym.Settings) error { s.SmallOnTop = yes; return nil })
+	return d.ChangeSettings(func(s *gym.Settings) error { s.SmallAll = !yes; return nil })
 }

@@ -46,7 +46,7 @@ func sameClimber(a, b gym.Lifter) bool {
 // path returns a lifter's way through a climb. Nobody may change what it returns.
 func (bs *Boards) path(plan gym.ClimbPlan, l gym.Lifter) (climb.Path, error) {
 	s := bs.book.Settings
-	from := pathFrom{plan: plan, lifter: l, rounding: s.Rounding, unit: s.Unit, small: s.SmallOnTop}
+	from := pathFrom{plan: plan, lifter: l, rounding: s.Rounding, unit: s.Unit, small: !s.SmallAll}
 	if i := slices.IndexFunc(bs.book.Lifts, func(x gym.Lift) bool { return x.Key == l.Lift }); i >= 0 {
 		from.lift = bs.book.Lifts[i]
 	}

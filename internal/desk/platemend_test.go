@@ -99,6 +99,7 @@ func TestTheCheapestWayOutIsOffered(t *testing.T) {
 // need not.
 func TestSmallPlatesAreOfferedToBeKeptForTopRungs(t *testing.T) {
 	b, c := hall(t)
+	require.NoError(t, b.KeepSmallOnTop(false))
 	b.lifts(c.ID, "back-squat", 3)
 	for i := range 8 {
 		b.come(c.ID, fmt.Sprint("Lifter ", i), gym.StandardM, "back-squat", fmt.Sprintf("3x%d", 101+7*i))

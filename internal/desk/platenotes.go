@@ -39,11 +39,11 @@ func (d *Desk) short(c gym.Class, from int) []SharingNote {
 // spareSmall offers to keep the small plates for top rungs, where at least half of
 // the clashes come from loads that a kilogram more or less would do for.
 func (d *Desk) spareSmall(c gym.Class, from int) (SharingNote, bool) {
-	if d.book.Settings.SmallOnTop || !d.SmallPlates() {
+	if !d.book.Settings.SmallAll || !d.SmallPlates() {
 		return SharingNote{}, false
 	}
 	spared := d.book
-	spared.Settings.SmallOnTop = true
+	spared.Settings.SmallAll = false
 	boards := NewBoards(&spared)
 	_, now := d.Boards().clashes(d.Boards().Board(c), from)
 	board := boards.Board(c)

@@ -79,7 +79,7 @@ func TestAFinderGoesOnWhenTheCallComes(t *testing.T) {
 	assert.Equal(t, m.Rung-1, calls[0].Rung)
 	board = b.Boards().Board(mustClass(t, b.Desk, c.ID))
 	row, _ = board.Lifter(a.ID)
-	assert.Equal(t, 46*mass.Kilogram, row.Shown(m).Now.Load, "40 kg and 15 %")
+	assert.Equal(t, 45*mass.Kilogram, row.Shown(m).Now.Load, "40 kg and 15 %, with the plates of a working rung")
 
 	b.now = b.now.Add(time.Hour)
 	require.NoError(t, b.Call(c.ID, a.ID, gym.MissedCall))

@@ -98,7 +98,7 @@ func settingsTable(b *gym.Book) Table {
 		{"Confidence", s.Confidence},
 		{"Reps of main days", joined(s.DayReps, strconv.Itoa)},
 		{"Metres to the farthest reader", s.Viewer},
-		{"Plates under a kilogram on top rungs only", yes(s.SmallOnTop)},
+		{"Plates under a kilogram on top rungs only", yes(!s.SmallAll)},
 		{"Collar", writeLoad(b.Equipment.Stock.Collar, mass.KG)},
 		{"Conditioning, shortest in minutes", float64(by.Shortest) / 60},
 		{"Conditioning, longest in minutes", float64(by.Longest) / 60},

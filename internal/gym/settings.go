@@ -21,11 +21,11 @@ type Settings struct {
 	Composing  Composing       `json:"composing,omitzero"`
 	Dark       bool            `json:"dark"` // the desk's look
 	Sound      bool            `json:"sound"`
-	Volume     float64         `json:"volume"`              // 0 to 1
-	Viewer     float64         `json:"viewer"`              // metres to the farthest reader of the wall
-	SportDiscs bool            `json:"sportDiscs"`          // discs in the sport's colours
-	SmallOnTop bool            `json:"smallOnTop,omitzero"` // plates under a kilogram go on top rungs only
-	Caution    bool            `json:"caution"`             // the first-run caution was read
+	Volume     float64         `json:"volume"`            // 0 to 1
+	Viewer     float64         `json:"viewer"`            // metres to the farthest reader of the wall
+	SportDiscs bool            `json:"sportDiscs"`        // discs in the sport's colours
+	SmallAll   bool            `json:"smallAll,omitzero"` // plates under a kilogram go on every rung, and not on top rungs only
+	Caution    bool            `json:"caution"`           // the first-run caution was read
 }
 
 // DefaultSettings are those of a gym that has chosen nothing yet.

@@ -47,7 +47,7 @@ func newSeatBoard(s *setUp) *seatBoard {
 func (b *seatBoard) refresh() {
 	f := b.setUp.floor
 	show(b.small, f.desk().SmallPlates())
-	b.small.Set(f.desk().Settings().SmallOnTop)
+	b.small.Set(!f.desk().Settings().SmallAll)
 	stations := f.board.Stations
 	n := len(stations) + 1
 	for len(b.tiles) < n {

@@ -143,7 +143,7 @@ func (s *setUp) small() {
 		s.floor.host.Say("The gym has no plates under 1 kg.", false)
 		return
 	}
-	s.floor.keepSmall(!s.floor.desk().Settings().SmallOnTop)
+	s.floor.keepSmall(s.floor.desk().Settings().SmallAll)
 }
 
 // keepSmall keeps small plates for top rungs, or lets them on every rung.
