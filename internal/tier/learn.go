@@ -29,12 +29,16 @@ var (
 )
 
 // The knobs of how athletes come on.
-var formKnobs = []knob{
-	{func(h *Habits) *float64 { return &h.Growth }, []float64{0, 0.001, 0.002, 0.003, 0.004, 0.006, 0.008, 0.011, 0.016}, 1},
-	{func(h *Habits) *float64 { return &h.Ease }, []float64{0, 100, 50, 25}, 1},
-	{func(h *Habits) *float64 { return &h.Loss }, []float64{0, 0.0025, 0.005, 0.0075, 0.01, 0.015, 0.02, 0.03, 0.04}, 1},
-	{func(h *Habits) *float64 { return &h.Form }, []float64{0.003, 0.006, 0.009, 0.013, 0.018, 0.025, 0.035}, 1},
-}
+var (
+	growth = knob{func(h *Habits) *float64 { return &h.Growth }, []float64{0, 0.001, 0.002, 0.003, 0.004, 0.006, 0.008, 0.011, 0.016}, 1}
+
+	formKnobs = []knob{
+		growth,
+		{func(h *Habits) *float64 { return &h.Ease }, []float64{0, 100, 50, 25}, 1},
+		{func(h *Habits) *float64 { return &h.Loss }, []float64{0, 0.0025, 0.005, 0.0075, 0.01, 0.015, 0.02, 0.03, 0.04}, 1},
+		{func(h *Habits) *float64 { return &h.Form }, []float64{0.003, 0.006, 0.009, 0.013, 0.018, 0.025, 0.035}, 1},
+	}
+)
 
 // near returns the values to try in a round: all in the first, later only the
 // present one's neighbours.
@@ -64,6 +68,24 @@ func (s *Standing) learn(pairs []*pair, round int) {
 	t.value = t.worth(t.best)
 	t.turn(formKnobs, round)
 	s.habits = t.best
+}
+
+// temper takes the growth that the forms show back towards the usual, for as long as
+// less of it makes the outcomes of bouts no less likely. Where nearly all is held, what
+// bouts say of each stretch is hardly more than that the capacity lies higher than
+// thought, and many such words in a row look like growth to a form.
+func (s *Standing) temper(pairs []*pair) {
+	usual, learnt, likely := DefaultHabits().Growth, s.habits.Growth, math.Inf(-1)
+	for i := slices.Index(growth.values, learnt); i >= 0 && growth.values[i] >= usual; i-- {
+		s.habits.Growth = growth.values[i]
+		s.exchange(pairs)
+		now := s.newBoutLearner(pairs).told(s.habits)
+		if now < likely {
+			break
+		}
+		learnt, likely = s.habits.Growth, now
+	}
+	s.habits.Growth = learnt
 }
 
 // turning looks for the best habits.

@@ -22,6 +22,7 @@ func (s *Standing) study(ctx context.Context) error {
 	for round := range rounds {
 		steps = append(steps, func() { s.exchange(some) }, func() { s.learn(some, round) })
 	}
+	steps = append(steps, func() { s.temper(some) })
 	if len(some) < len(s.tried) {
 		steps = append(steps, func() { s.exchange(s.tried) })
 	}
