@@ -102,8 +102,13 @@ func (w *Window) held() fyne.KeyModifier {
 // Press does what a key does, written as the coach reads it: "Ctrl+O".
 func (w *Window) Press(press string) bool { return w.do(readPress(press)) }
 
-// do does what a key does in the room in front, or else everywhere.
+// do does what a key does in the room in front, or else everywhere. Beneath an open
+// question nothing is done: what it asks about would change while it stands, and the
+// driver hands combinations past whatever has the keyboard.
 func (w *Window) do(p press) bool {
+	if w.window.Canvas().Overlays().Top() != nil {
+		return false
+	}
 	for _, keys := range [][]room.Key{w.rooms[w.front].Keys(), w.keys()} {
 		for _, k := range keys {
 			if readPress(k.Press) == p && k.Do != nil {

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"github.com/stretchr/testify/assert"
 
 	"windlass/ui/kit"
 	"windlass/ui/look"
@@ -32,4 +33,26 @@ func TestAComplaintGoesWithTheNextKey(t *testing.T) {
 	w.Say("Something was done.", true)
 	w.Press("Ctrl+2")
 	uitest.See(t, on, "Something was done.")
+}
+
+// What a question asks about stays as it is while it stands: no key of the window
+// acts beneath it.
+func TestNoKeyActsBeneathAQuestion(t *testing.T) {
+	w, in := open(t, look.Dark())
+	w.Press("F12")
+	sounds := w.Desk().Settings().Sound
+	uitest.Key(t, in, fyne.KeyF1)
+	uitest.See(t, in, "What the keys do")
+	for _, letter := range []fyne.KeyName{fyne.KeyZ, fyne.KeyY, fyne.KeyW, fyne.KeyK, fyne.Key2} {
+		uitest.Shortcut(t, in, kit.ShortcutOf(letter, fyne.KeyModifierControl))
+		uitest.See(t, in, "What the keys do")
+	}
+	assert.Equal(t, sounds, w.Desk().Settings().Sound)
+	assert.Equal(t, room.Today, w.Front())
+
+	uitest.Key(t, in, fyne.KeyEscape)
+	uitest.See(t, in, "The clock")
+	uitest.NotSee(t, in, "without a wall window")
+	uitest.Shortcut(t, in, kit.ShortcutOf(fyne.KeyZ, fyne.KeyModifierControl))
+	assert.NotEqual(t, sounds, w.Desk().Settings().Sound, "answered, the keys act again")
 }
