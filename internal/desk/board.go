@@ -76,12 +76,14 @@ type Boards struct {
 	paths   map[gym.ID]knownPath       // of athletes, see [Boards.path]
 	stacks  map[string][]plates.Step   // see [Boards.sequence]
 	solvers map[string]*station.Solver // see [Boards.solver]
+	waysOut waysOut
+	said    plateMemory
 }
 
 // NewBoards returns what draws up boards from a book, which may be the partial
 // one of the wall.
 func NewBoards(book *gym.Book) *Boards {
-	return &Boards{book: book, loads: loadCache{}, paths: map[gym.ID]knownPath{}, stacks: map[string][]plates.Step{}, solvers: map[string]*station.Solver{}}
+	return &Boards{book: book, loads: loadCache{}, paths: map[gym.ID]knownPath{}, stacks: map[string][]plates.Step{}, solvers: map[string]*station.Solver{}, waysOut: newWaysOut()}
 }
 
 // Board draws up the board of a class.

@@ -113,8 +113,9 @@ const restackRounds = 4
 func (bs *Boards) restack(b Board) {
 	for range restackRounds {
 		m, changed := bs.moments(b), false
-		for _, c := range plates.Check(m.queues) {
-			changed = c.Loadable() && m.take(c) || changed
+		for _, c := range plates.Missing(m.queues) {
+			stacks, ok := bs.waysOut.restack(m, c.Set)
+			changed = ok && m.take(c.Set, stacks) || changed
 		}
 		if !changed {
 			break
@@ -126,17 +127,16 @@ func (bs *Boards) restack(b Board) {
 	}
 }
 
-// take puts the plates of a clash's way out on the bars; false where nothing
-// changes, or a lift from the floor would lose its only disc of full diameter.
-func (m *moments) take(c plates.Clash) (changed bool) {
-	stacks := c.Ways[0].Loadings
+// take puts other plates on the bars of a moment; false where nothing changes, or a
+// lift from the floor would lose its only disc of full diameter.
+func (m *moments) take(at int, stacks []plates.Loading) (changed bool) {
 	for i, on := range m.on {
-		if x := on[c.Set]; x.set != nil && x.lifter.floor && full(x.set.Discs) && !full(stacks[i].PerSide) {
+		if x := on[at]; x.set != nil && x.lifter.floor && full(x.set.Discs) && !full(stacks[i].PerSide) {
 			return false
 		}
 	}
 	for i, on := range m.on {
-		if x := on[c.Set]; x.set != nil && !slices.Equal(x.set.Discs, stacks[i].PerSide) {
+		if x := on[at]; x.set != nil && !slices.Equal(x.set.Discs, stacks[i].PerSide) {
 			x.set.Discs, x.set.Blocks = stacks[i].PerSide, x.lifter.floor && !full(stacks[i].PerSide)
 			changed = true
 		}

@@ -103,7 +103,10 @@ func (d *Desk) except(c gym.Class, from int, label string, mend func(moments, *g
 		}
 		mended := map[int]bool{}
 		for _, x := range clashes {
-			mended[x.rung] = mended[x.rung] || mend(m, &trial, x)
+			if !mended[x.rung] {
+				x.Ways = d.Boards().waysOut.at(m, x.Set)
+				mended[x.rung] = mend(m, &trial, x)
+			}
 		}
 		if !slices.Contains(slices.Collect(maps.Values(mended)), true) {
 			break

@@ -87,7 +87,7 @@ func (d *Desk) Sharing(c gym.Class) Sharing {
 	}
 	sharing.Moves = plan.Moves
 	sharing.Notes = append(sharing.Notes, d.unseated(c, s, plan)...)
-	sharing.Notes = append(sharing.Notes, d.short(c, from)...)
+	sharing.Notes = append(sharing.Notes, d.shortOnce(c, from)...)
 	sharing.Notes = append(sharing.Notes, d.late(c, s, plan, from)...)
 	sharing.Notes = append(sharing.Notes, d.exceptional(c, from)...)
 	sharing.Notes = append(sharing.Notes, d.bare(c)...)

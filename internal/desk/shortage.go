@@ -46,7 +46,7 @@ type clash struct {
 func (bs *Boards) clashes(b Board, from int) (moments, []clash) {
 	m := bs.moments(b)
 	var all []clash
-	for _, c := range plates.Check(m.queues) {
+	for _, c := range plates.Missing(m.queues) {
 		if rung := m.rungs[c.Set]; rung >= from {
 			all = append(all, clash{c, rung})
 		}

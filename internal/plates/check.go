@@ -44,21 +44,37 @@ type Way struct {
 func (c Clash) Loadable() bool { return c.Ways[0].Out == Restack }
 
 // Check returns every set at which the queues, loaded all at once, want more
-// than the stock behind their Loads. It must be the same stock for all.
+// than the stock behind their Loads, with the ways out. It must be the same stock
+// for all.
 func Check(queues []Queue) []Clash {
-	if len(queues) == 0 {
-		return nil
+	clashes := Missing(queues)
+	for i, c := range clashes {
+		clashes[i].Ways = WaysOut(queues, c.Set)
 	}
+	return clashes
+}
+
+// Missing is [Check] without the ways out, which are dear: see [WaysOut].
+func Missing(queues []Queue) []Clash {
 	var clashes []Clash
-	grids := queues[0].Loads.grids
-	dealers := [2]*dealer{newDealer(grids[0]), newDealer(grids[1])}
 	for set := range longest(queues) {
-		r := newRoom(queues, set, dealers)
+		r := newRoom(queues, set)
 		if disc, need, have := r.missing(); need > have {
-			clashes = append(clashes, Clash{Set: set, Disc: disc, Need: need, Have: have, Ways: r.ways()})
+			clashes = append(clashes, Clash{Set: set, Disc: disc, Need: need, Have: have})
 		}
 	}
 	return clashes
+}
+
+// WaysOut returns the ways out of the clash at a set, the cheapest first. They
+// follow from the bars and the loads at the set alone.
+func WaysOut(queues []Queue, set int) []Way { return newRoom(queues, set).wanting().ways() }
+
+// Restacked makes the loads of a set out of plates of which the stock has enough
+// for all at once; false where there is no way.
+func Restacked(queues []Queue, set int) ([]Loading, bool) {
+	r := newRoom(queues, set).wanting()
+	return r.stack(r.now)
 }
 
 func longest(queues []Queue) int {

@@ -17,7 +17,7 @@ type room struct {
 	loads   []*Loads
 	sets    []Loading
 	now     []want
-	dealers [2]*dealer
+	dealers [2]*dealer // each made when it is first asked
 }
 
 // want is what a bar is to carry; a bar that is not in use carries nothing.
@@ -26,16 +26,24 @@ type want struct {
 	inUse  bool
 }
 
-func newRoom(queues []Queue, set int, dealers [2]*dealer) *room {
-	r := &room{dealers: dealers}
+func newRoom(queues []Queue, set int) *room {
+	r := &room{}
 	for _, q := range queues {
 		var loading Loading
-		var w want
 		if set < len(q.Sets) {
 			loading = q.Sets[set]
-			w.amount, w.inUse = q.Loads.amount(loading.Total)
 		}
-		r.loads, r.sets, r.now = append(r.loads, q.Loads), append(r.sets, loading), append(r.now, w)
+		r.loads, r.sets = append(r.loads, q.Loads), append(r.sets, loading)
+	}
+	return r
+}
+
+// wanting says for every bar what it is to carry, for the ways out.
+func (r *room) wanting() *room {
+	for i, l := range r.loads {
+		var w want
+		w.amount, w.inUse = l.amount(r.sets[i].Total)
+		r.now = append(r.now, w)
 	}
 	return r
 }
@@ -81,13 +89,16 @@ func (r *room) ways() []Way {
 // stack loads all bars at once from one stock.
 func (r *room) stack(wants []want) ([]Loading, bool) {
 	var counts [2][][]int
-	for g, dealer := range r.dealers {
+	for g := range r.dealers {
+		if r.dealers[g] == nil {
+			r.dealers[g] = newDealer(r.loads[0].grids[g])
+		}
 		steps := make([]int, len(wants))
 		for i, w := range wants {
 			steps[i] = w.amount[g]
 		}
 		var ok bool
-		if counts[g], ok = dealer.share(steps); !ok {
+		if counts[g], ok = r.dealers[g].share(steps); !ok {
 			return nil, false
 		}
 	}

@@ -2,6 +2,7 @@ package floor_test
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 	"time"
 
@@ -33,20 +34,45 @@ func BenchmarkMissed(b *testing.B) {
 func benchmarkCalls(b *testing.B, key func(i int) fyne.KeyName) {
 	for _, lifters := range []int{30, 40} {
 		b.Run(fmt.Sprint(lifters), func(b *testing.B) {
-			h, i := runningHall(b, lifters), 0
-			for b.Loop() {
-				b.StopTimer()
-				h = h.owing(b, lifters)
-				before := h.callsMade()
-				b.StartTimer()
-				h.press(key(i))
-				i++
-				b.StopTimer()
-				require.Equal(b, before+1, h.callsMade(), "the key made a call")
-				b.StartTimer()
-			}
+			calls(b, func(b *testing.B) *hall { return runningHall(b, lifters) }, key)
 		})
 	}
+}
+
+// calls makes one call after the other.
+func calls(b *testing.B, running func(*testing.B) *hall, key func(i int) fyne.KeyName) {
+	h, i := running(b), 0
+	for b.Loop() {
+		b.StopTimer()
+		if !h.owing() {
+			h = running(b)
+			require.True(b, h.owing())
+		}
+		before := h.callsMade()
+		b.StartTimer()
+		h.press(key(i))
+		i++
+		b.StopTimer()
+		require.Equal(b, before+1, h.callsMade(), "the key made a call")
+		b.StartTimer()
+	}
+}
+
+// BenchmarkCallShort is a call where plates run out and a way out is shown.
+func BenchmarkCallShort(b *testing.B) {
+	scarce := func(b *testing.B) *hall {
+		h := runningHall(b, 40)
+		e := h.Book().Equipment
+		e.Stock.Plates = slices.Clone(e.Stock.Plates)
+		for i := range e.Stock.Plates {
+			e.Stock.Plates[i].Pairs = (e.Stock.Plates[i].Pairs + 2) / 3
+		}
+		require.NoError(b, h.KeepEquipment(e))
+		c, _ := h.LiveClass()
+		require.NotEmpty(b, h.Boards().Shortages(h.Boards().Board(c), 0), "the class is short of plates")
+		return h
+	}
+	calls(b, scarce, func(int) fyne.KeyName { return fyne.KeyC })
 }
 
 // BenchmarkTick is one second of the clock on the same floor.
@@ -89,9 +115,9 @@ func runningHall(b *testing.B, lifters int) *hall {
 	return h
 }
 
-// owing is the hall at a moment at which a climb or a miss is asked for: the next
-// one, or a new hall when the climb is over.
-func (h *hall) owing(b *testing.B, lifters int) *hall {
+// owing goes on to the next moment at which a climb or a miss is asked for; false
+// when the climb is over.
+func (h *hall) owing() bool {
 	finder := h.Book().Athletes[4].Name
 	for {
 		c, _ := h.LiveClass()
@@ -99,11 +125,11 @@ func (h *hall) owing(b *testing.B, lifters int) *hall {
 		m := h.Boards().Board(c).At(h.now)
 		switch {
 		case ok && who != finder:
-			return h
+			return true
 		case ok:
 			h.press(fyne.KeyF)
 		case m.Finished:
-			return runningHall(b, lifters)
+			return false
 		default:
 			h.now = h.now.Add(m.LeftIn)
 			h.room.Tick(h.now)
