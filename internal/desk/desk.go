@@ -131,7 +131,7 @@ func (d *Desk) undone() gym.Void { return gym.Void{At: d.now(), Reason: "undone"
 func (d *Desk) hold(changes []gym.Change) {
 	d.book.Apply(changes...)
 	d.index.update(&d.book, changes)
-	d.tiers.heed(changes)
+	d.tiers.heed(changes, d.now())
 	topic := topicOf(changes)
 	d.forget(topic)
 	d.tell(topic)

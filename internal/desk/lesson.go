@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"reflect"
+	"time"
 
 	"windlass/internal/gym"
 	"windlass/internal/tier"
@@ -28,25 +29,40 @@ type lessons struct {
 	standing *tier.Standing // nil until somebody asks, and after a change that makes it wrong
 	of       gym.Book       // settings and equipment that it was learnt from
 	people   map[gym.ID]gym.Standard
-	behind   bool         // something has changed that it does not know of
+	due      time.Time    // of the next lesson; zero while everything is known
 	beside   bool         // somebody learns beside the desk
 	going    *Lesson      // nil for none
 	since    []gym.Change // bouts logged and voided since that began
 }
 
+// lull is how long nothing may have been logged before the whole log is read again.
+// A bout speaks of its own athlete and movement at once. What it says of all others
+// waits, so that no load changes under the eyes of a coach who logs row after row.
+const lull = 5 * time.Second
+
 // NextLesson returns what is to be learnt anew beside the desk, or nil when there is
-// nothing or a lesson is on its way. From the first call on the desk never learns by
+// nothing, while a lesson is on its way, and while the coach is logging. With it
+// taken, the desk answers as one does that is opened on the same file. From the first call on the desk never learns by
 // itself: until a lesson is taken it answers with what it has learnt before, or with
 // [ErrLearning].
 func (d *Desk) NextLesson() *Lesson {
 	l := &d.tiers.lessons
 	l.beside = true
-	if l.going != nil || l.standing != nil && !l.behind {
+	if l.going != nil || l.standing != nil && !l.isDue(d.now()) {
 		return nil
 	}
-	l.behind, l.since = false, nil
+	l.due, l.since = time.Time{}, nil
 	l.going = d.newLesson()
 	return l.going
+}
+
+func (l *lessons) isDue(now time.Time) bool { return !l.due.IsZero() && !l.due.After(now) }
+
+// wait asks for a lesson after the present lull, or earlier if one is due.
+func (l *lessons) wait(now time.Time) {
+	if !l.isDue(now) {
+		l.due = now.Add(lull)
+	}
 }
 
 func (d *Desk) newLesson() *Lesson {
@@ -68,7 +84,7 @@ func (d *Desk) TakeLesson(l *Lesson) {
 	}
 	t.going = nil
 	if l.standing == nil {
-		t.behind = true
+		t.due = d.now()
 		return
 	}
 	t.take(l)
@@ -93,14 +109,14 @@ func (d *Desk) standing() (*tier.Standing, error) {
 	switch {
 	case l.beside && l.standing == nil:
 		return nil, ErrLearning
-	case l.beside, l.standing != nil && !l.behind:
+	case l.beside, l.standing != nil && l.due.IsZero():
 		return l.standing, nil
 	}
 	lesson := d.newLesson()
 	if err := lesson.Learn(context.Background()); err != nil {
 		return nil, err
 	}
-	l.behind = false
+	l.due = time.Time{}
 	l.take(lesson)
 	return l.standing, nil
 }
@@ -111,12 +127,12 @@ func (l *lessons) knows(a gym.Athlete) bool {
 	return ok && standard == a.Standard
 }
 
-// heed keeps what was learnt true, and reports whether it no longer is all true: a
-// long list of bouts, new athletes and what else a suggestion rests on are learnt
-// of in the next lesson.
-func (l *lessons) heed(changes []gym.Change) (fell bool) {
+// heed keeps what was learnt true, and reports whether no answer given before may
+// be given again. Everything that a suggestion rests on is learnt of in the next
+// lesson: a long list and new athletes at once, what is logged after a lull.
+func (l *lessons) heed(changes []gym.Change, now time.Time) (fell bool) {
 	if len(changes) >= longFrom {
-		l.behind = true
+		l.due = now
 		return true
 	}
 	for _, c := range changes {
@@ -128,10 +144,25 @@ func (l *lessons) heed(changes []gym.Change) (fell bool) {
 			l.standing, l.going, fell = nil, nil, true
 		}
 		if a, ok := c.(gym.PutAthlete); ok && !l.knows(a.Athlete) {
-			l.behind, fell = true, true
+			l.due, fell = now, true
+		}
+		if teaches(c) {
+			l.wait(now)
+			fell = fell || !l.beside // the next who asks learns it
 		}
 	}
 	return fell
+}
+
+// teaches reports whether a change may say something of others than its own athlete
+// and movement: a bout does by what the gym's athletes have in common, a result and
+// a lift's reference by how strong they are.
+func teaches(change gym.Change) bool {
+	switch change.(type) {
+	case gym.AddBout, gym.VoidBout, gym.AddResult, gym.VoidResult, gym.PutLift:
+		return true
+	}
+	return false
 }
 
 // follow takes a single bout into account.

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"windlass/internal/day"
 	"windlass/internal/gym"
@@ -113,12 +114,10 @@ func (t *tiers) turn(on day.Date) {
 	}
 }
 
-// heed takes changes into account. A bout costs no new learning; whatever the
-// learning rests on does: people, movements, implements and the confidence. A new
-// record is heeded for the strength of people at the next learning, so that a
-// class's results do not each cost one.
-func (t *tiers) heed(changes []gym.Change) {
-	if t.lessons.heed(changes) {
+// heed takes changes into account: what they say of their own athletes at once, what
+// else when it is learnt.
+func (t *tiers) heed(changes []gym.Change, now time.Time) {
+	if t.lessons.heed(changes, now) {
 		t.advice = nil
 		return
 	}
