@@ -40,7 +40,9 @@ var clubs = []club{
 	clubLike("plateaus", func(c *club) { c.plateaus, c.gain, c.pace = 0.9, 0.25, 25 }),
 }
 
-// heldOut are kinds that nothing was tried on while the model was made.
+// heldOut are kinds that nothing was tried on while the model was made. What it did in
+// "never slowed" and "novices" then led to mends of how scale and growth are learnt, so
+// those two are held out no longer.
 var heldOut = []club{
 	clubLike("one load for all", func(c *club) { c.coach = []string{"same"} }),
 	clubLike("mixed coaches", func(c *club) {
@@ -52,15 +54,22 @@ var heldOut = []club{
 	clubLike("two years, seldom", func(c *club) { c.weeks, c.visits, c.breaks, c.athletes = 104, 0.7, 1.5, 40 }),
 }
 
-// The aims in clubs (the project's own). Where nearly everything that is handed out
-// is held, or nothing is ever said to have been slow, the log says little: there the
-// chances of heavier loads are guesses.
+// The aims in clubs (the project's own): off by no more than 0.65 of the rule of
+// thumb, overloaded in no more than 0.03, chances within 0.05 of the truth.
 const (
-	clubOff         = 0.65 // mean steps off over that of the rule of thumb, with what the one step costs taken from both
-	clubOverloaded  = 0.03 // over all clubs
-	clubOneOverload = 0.06 // in any kind of club
-	clubCalibration = 0.07
-	clubBlind       = 0.2 // where the log says little
+	clubOff        = 0.65 // mean steps off over that of the rule of thumb, with what the one step costs taken from both
+	clubOverloaded = 0.03 // over all clubs
+)
+
+// The limits in a single kind of club are wider than the aims, and were set after
+// seeing what the model does: they keep it from getting worse, and say nothing of
+// its being good enough. Where nearly everything that is handed out is held, the log
+// says little of heavier loads and their chances are told too high: there the aim of
+// calibration is missed by far, by 0.04 to 0.08.
+const (
+	clubOneOverload = 0.055 // aim 0.03
+	clubCalibration = 0.07  // aim 0.05
+	clubBlind       = 0.14  // the same where nearly all is held
 )
 
 func TestClubs(t *testing.T) {
@@ -74,7 +83,7 @@ func TestClubs(t *testing.T) {
 			v.log(t)
 			all.add(&v)
 			most := clubCalibration
-			if v.saysLittle() {
+			if v.heldShare() > 0.85 {
 				most = clubBlind
 			}
 			assert.LessOrEqual(t, v.calibration(), most)
@@ -91,7 +100,7 @@ type verdict struct {
 	n, off, rule, over   float64
 	step                 float64 // steps off that the rule of the one step costs
 	first, offAt, overAt float64 // pairs without a bout
-	bouts, held, slowed  float64
+	bouts, held          float64
 	asked                float64
 	told, came           [10]float64
 }
@@ -99,7 +108,7 @@ type verdict struct {
 func (v *verdict) add(o *verdict) {
 	v.n, v.off, v.rule, v.over, v.step = v.n+o.n, v.off+o.off, v.rule+o.rule, v.over+o.over, v.step+o.step
 	v.first, v.offAt, v.overAt = v.first+o.first, v.offAt+o.offAt, v.overAt+o.overAt
-	v.bouts, v.held, v.slowed, v.asked = v.bouts+o.bouts, v.held+o.held, v.slowed+o.slowed, v.asked+o.asked
+	v.bouts, v.held, v.asked = v.bouts+o.bouts, v.held+o.held, v.asked+o.asked
 	for b := range v.told {
 		v.told[b], v.came[b] = v.told[b]+o.told[b], v.came[b]+o.came[b]
 	}
@@ -110,8 +119,6 @@ func (v *verdict) log(t *testing.T) {
 		v.n, v.off/v.n, v.rule/v.n, v.off/v.rule, v.step/v.rule, v.over/v.n, v.calibration(), v.heldShare(), v.first, v.offAt/v.first, v.overAt/v.first)
 }
 
-func (v *verdict) saysLittle() bool { return v.held > 0.85*v.bouts || v.slowed < 0.05*v.bouts }
-
 func (v *verdict) heldShare() float64 { return v.held / v.bouts }
 
 func (v *verdict) judge(t *testing.T, h *hall) {
@@ -119,11 +126,8 @@ func (v *verdict) judge(t *testing.T, h *hall) {
 	require.NoError(t, err)
 	for _, b := range h.book.Bouts {
 		v.bouts++
-		switch b.Outcome {
-		case gym.Held:
+		if b.Outcome == gym.Held {
 			v.held++
-		case gym.Slowed:
-			v.slowed++
 		}
 	}
 	for _, m := range h.members {

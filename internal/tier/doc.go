@@ -11,7 +11,10 @@
 // The package promises that the chances come from a posterior computed on a
 // grid, without sampling, that the same log gives the same suggestion, that a
 // suggestion is a load the gym owns and never more than one implement above the
-// heaviest the athlete ever held, and that each says why in one sentence. It
+// heaviest the athlete ever held, that a load no bout vouches for, as at a first go,
+// is hardly ever too heavy by what is known ([ByDoubt]), and that each says why in one
+// sentence. In a gym where hardly anything but held is ever logged, the chances of
+// heavier loads may be told too high: such a log says little of them. The package
 // decides nothing: an override of the coach stands, with the suggestion beside
 // it. It knows no injuries; what hurts is for the coach and a doctor to judge.
 package tier

@@ -18,8 +18,12 @@ const (
 )
 
 // form is how an athlete stands against what is expected of them, as far as all
-// of their movements share it. It changes from one stretch of training to the next
-// and is the same within one.
+// of their movements share it: a difference of log capacity, over the growth and the
+// loss that anybody would have. It is the same within a stretch of training. Before
+// the log it is normal about 0 in the first stretch, and about the one before in every
+// later one, with a variance that grows with the weeks between and with what a break
+// may have cost. Every pair of the athlete says what its own bouts tell of each stretch;
+// a pair's prior heeds what all pairs but itself say.
 type form struct {
 	class  int        // of the variance it begins with
 	starts []day.Date // first day of each stretch; none without a log

@@ -14,8 +14,8 @@ const (
 	sample = 25_000
 )
 
-// study learns the gym's habits from a sample of its athletes, and after that what
-// all of them say.
+// study learns the gym's habits from a sample of its athletes, tempers their growth,
+// and learns after that what all of them say.
 func (s *Standing) study(ctx context.Context) error {
 	some := s.some()
 	steps := []func(){func() { s.exchange(some) }}
