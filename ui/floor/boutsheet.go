@@ -18,6 +18,7 @@ import (
 // load stands there; one key says how it went. Beside it is the chosen row.
 type boutSheet struct {
 	workout  *workout
+	class    gym.ID // whose sheet it is
 	rows     []desk.BoutRow
 	loads    map[boutKey]mass.Mass // typed instead of what is suggested, not logged yet
 	list     *kit.DataList
@@ -53,6 +54,11 @@ func newBoutSheet(w *workout) *boutSheet {
 func (s *boutSheet) refresh() {
 	f := s.workout.floor
 	s.rows = f.desk().BoutSheet(f.class)
+	if s.class != f.id { // nothing chosen or typed for the class before holds for it
+		s.class = f.id
+		clear(s.loads)
+		s.list.Select(0)
+	}
 	s.list.Refresh()
 	s.detail()
 	done, of := 0, 0
@@ -102,9 +108,6 @@ func (s *boutSheet) loadCell(r desk.BoutRow) kit.Cell {
 	load, logged := s.loadOf(r), r.Logged.ID != ""
 	if load == 0 { // the log is still being learnt from
 		return kit.Cell{Text: "–", Tone: look.Muted}
-	}
-	if load == 0 {
-		return kit.Cell{Text: "…", Tone: look.Muted} // the suggestion is still worked out
 	}
 	c := kit.Cell{Text: load.In(r.Unit), Bold: logged, Tone: toneIf(logged, look.Text, look.Muted)}
 	if s.workout.floor.desk().StrangeLoad(r, load) != "" {

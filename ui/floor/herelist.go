@@ -17,6 +17,7 @@ import (
 // finds; Enter checks the first in.
 type hereList struct {
 	setUp  *setUp
+	class  gym.ID // whose list it is
 	whole  []desk.Arrival
 	due    map[gym.ID]bool
 	moves  bool // rows may leave their places at the next reading
@@ -83,6 +84,18 @@ func (h *hereList) cell(row, column int) kit.Cell {
 		c.Shape, c.Mark = kit.Warning, look.Warn
 	}
 	return c
+}
+
+// begin reads the list from its top for a class that has come to the floor: nobody
+// of the class before is chosen in it.
+func (h *hereList) begin() {
+	h.due, h.moves = nil, true
+	h.search.SetText("")
+	h.refresh()
+	if h.class != h.setUp.floor.id {
+		h.class = h.setUp.floor.id
+		h.list.Select(0)
+	}
 }
 
 func (h *hereList) refresh() {

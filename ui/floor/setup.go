@@ -45,9 +45,7 @@ func (s *setUp) content() fyne.CanvasObject { return s.all }
 func (s *setUp) tick(clock.Moment) {}
 
 func (s *setUp) show() {
-	s.here.due, s.here.moves = nil, true
-	s.here.search.SetText("")
-	s.here.refresh()
+	s.here.begin()
 	s.here.search.Focus()
 	s.here.follow(s.here.list.Cursor())
 }
@@ -118,6 +116,7 @@ func (s *setUp) welcome(athlete gym.ID) string {
 }
 
 func (s *setUp) walkIn(name string) {
+	s.here.due = nil // who is on a track now is expected like everybody of it
 	id, err := s.floor.desk().WalkIn(s.floor.id, name)
 	if s.floor.host.Fail(err) {
 		s.choose(id)

@@ -157,3 +157,26 @@ func TestARestrictionStandsBesideTheName(t *testing.T) {
 	uitest.Tap(t, h.window, "Ada Lund")
 	uitest.See(t, h.window, "Mind: sore knee")
 }
+
+// The list of the class before leaves neither its cursor nor its place: Enter in the
+// empty search checks the first row in.
+func TestTheNextClassOpensAtTheTopOfItsList(t *testing.T) {
+	h, c, _, _ := small(t)
+	for i := range 30 {
+		h.athlete(fmt.Sprintf("Cleo %c%c", 'A'+i/26, 'a'+i%26), 0, gym.StandardM, "", "")
+	}
+	h.room.Show(c.ID)
+	h.press(fyne.KeyPageDown, fyne.KeyPageDown)
+	for range 20 {
+		h.press(fyne.KeyDown)
+	}
+	uitest.NotSee(t, h.window, "Cleo Aa")
+	require.NoError(t, h.FinishClass(c.ID))
+	next, err := h.OpenFreeClass()
+	require.NoError(t, err)
+	h.room.Show(next.ID)
+	first := h.Arrivals(next, h.ExpectedIn(next))[0].Athlete
+	uitest.See(t, h.window, first.Name)
+	h.press(fyne.KeyReturn)
+	h.lifter(next.ID, first.ID)
+}

@@ -112,10 +112,20 @@ func (l *DataList) Refresh() {
 	l.BaseWidget.Refresh()
 }
 
-// inSight is how many whole rows there is room for.
-func (l *DataList) inSight() int {
-	return max(1, int((l.Size().Height-headHeight)/look.RowHeight))
+// Resize implements fyne.CanvasObject. A row in sight that has the cursor stays in
+// sight when something beside the list takes of its room.
+func (l *DataList) Resize(size fyne.Size) {
+	if seen := l.cursor >= l.top && l.cursor < l.top+l.inSight(); seen {
+		l.top = max(l.top, l.cursor-rowsIn(size.Height)+1, 0)
+	}
+	l.BaseWidget.Resize(size)
 }
+
+// inSight is how many whole rows there is room for.
+func (l *DataList) inSight() int { return rowsIn(l.Size().Height) }
+
+// rowsIn is how many whole rows a list of a height shows, at least one.
+func rowsIn(height float32) int { return max(1, int((height-headHeight)/look.RowHeight)) }
 
 // reveal scrolls as little as brings the cursor into sight.
 func (l *DataList) reveal() {

@@ -252,3 +252,16 @@ func TestVoidCellsAreStruckOut(t *testing.T) {
 	l.Refresh()
 	assert.Equal(t, before, w.Canvas().Capture())
 }
+
+// What grows beside a list does not take the chosen row out of sight.
+func TestTheCursorStaysInSightWhenTheListShrinks(t *testing.T) {
+	uitest.App(t, look.Dark())
+	n := 50
+	l := numbered(&n)
+	w := openList(t, l)
+	l.Select(9)
+	uitest.See(t, w, "row 0", "row 9")
+	w.Resize(fyne.NewSize(500, 6*look.RowHeight))
+	uitest.See(t, w, "row 5", "row 9")
+	uitest.NotSee(t, w, "row 4")
+}
