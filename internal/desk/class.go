@@ -143,9 +143,12 @@ func (d *Desk) edited(label string, id gym.ID, edit func(*gym.Class) error) (gym
 	}
 	c.Lifters = slices.Clone(c.Lifters)
 	c.Pieces = slices.Clone(c.Pieces)
+	before := c
+	before.Lifters = slices.Clone(c.Lifters)
 	if err := edit(&c); err != nil {
 		return c, fmt.Errorf("%s: %w", label, err)
 	}
+	d.layDown(before, &c)
 	return c, nil
 }
 

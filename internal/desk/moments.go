@@ -121,6 +121,7 @@ func (bs *Boards) restack(b Board) {
 			break
 		}
 	}
+	bs.lay(b)
 	for _, s := range b.Stations {
 		sets, _ := inTurn(s.Lifters)
 		changes(sets)

@@ -82,6 +82,9 @@ type Lifter struct {
 
 	// Exceptions are what the coach decided for single rungs.
 	Exceptions []Exception `json:"exceptions,omitzero"`
+
+	// Laid is what lies on the bar already; without discs nothing is kept.
+	Laid Laid `json:"laid,omitzero"`
 }
 
 // CallKind is what a lifter decides after a rung.
