@@ -67,7 +67,6 @@ func runTour(o options) error {
 func (t *tour) run(walk func() error) error {
 	t.window = t.app.NewWindow("Windlass")
 	t.window.Resize(ui.Size)
-	t.app.Lifecycle().SetOnStopped(t.close)
 	if err := t.open(); err != nil {
 		return err
 	}
@@ -80,6 +79,7 @@ func (t *tour) run(walk func() error) error {
 		}()
 	})
 	t.window.ShowAndRun()
+	t.close()
 	return failed
 }
 
