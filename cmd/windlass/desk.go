@@ -26,6 +26,7 @@ type console struct {
 	file    *store.File
 	release func()
 	wall    *wallProcess
+	letGo   func() // of what the wall asks the desk through
 	engine  *sound.Engine
 	main    *ui.Window
 	stop    func() // the ticker, and what has hold of the file
@@ -35,6 +36,7 @@ func runDesk(o options) error {
 	c := &console{options: o, app: newApp()}
 	c.window = c.app.NewWindow("Windlass")
 	c.window.Resize(ui.Size)
+	c.app.Lifecycle().SetOnStopped(c.close)
 	var refused error
 	if o.demo || exists(o.db) {
 		if refused = c.open(); refused != nil {
@@ -45,7 +47,6 @@ func runDesk(o options) error {
 		c.window.SetContent(ui.FirstRun(c.window, c.begin))
 	}
 	c.window.ShowAndRun()
-	c.close() // here: what Fyne is to call when it stops, it may drop with the rest of its queue
 	return refused
 }
 
@@ -127,7 +128,9 @@ func openDesk(o options) (*desk.Desk, *store.File, error) {
 func (c *console) show(d *desk.Desk) {
 	c.relook(d)
 	c.wall = newWallProcess(c.options)
+	c.wall.died = func(err error) { fyne.Do(func() { c.main.Fail(err) }) }
 	c.engine = sound.New(sound.Open, time.Now)
+	c.letGo = c.heedWall()
 	c.engine.Choose(recall(speakerKept))
 	c.main = ui.NewWindow(c.window, d, ui.Options{
 		Speed:   c.options.pace.speed,
@@ -137,9 +140,9 @@ func (c *console) show(d *desk.Desk) {
 		Machine: machine{c},
 	})
 	ctx, stop := context.WithCancel(context.Background())
-	main, ticked := c.main, make(chan struct{})
-	c.stop = func() { stop(); <-ticked; main.End() }
-	go func() { defer close(ticked); main.Run(ctx) }()
+	main := c.main
+	c.stop = func() { stop(); main.End() }
+	go c.main.Run(ctx)
 	go c.listen(ctx, c.engine)
 }
 
@@ -161,6 +164,9 @@ func (c *console) close() {
 	}
 	if c.wall != nil && !c.running() {
 		_ = c.wall.close() // without an answer it goes on, as after a crash
+	}
+	if c.letGo != nil {
+		c.letGo()
 	}
 	if c.file != nil {
 		_ = c.file.Close()

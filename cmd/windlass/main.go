@@ -12,6 +12,9 @@ import (
 	"os"
 )
 
+// gaveUp is the code with which the program ends after it said why on the terminal.
+const gaveUp = 1
+
 func main() {
 	o, err := parseOptions(os.Args[1:], os.Stderr)
 	if errors.Is(err, flag.ErrHelp) {
@@ -23,7 +26,7 @@ func main() {
 	}
 	if err := run(o); err != nil {
 		fmt.Fprintln(os.Stderr, err)
-		os.Exit(1)
+		os.Exit(gaveUp)
 	}
 }
 

@@ -25,6 +25,9 @@ func (m monitor) holds(x, y int) bool {
 	return x >= m.X && y >= m.Y && x < m.X+m.Width && y < m.Y+m.Height
 }
 
+// byHand is how a coach fills the wall where the program cannot.
+const byHand = "Drag this window to the wall, click it and press F to fill the screen."
+
 // errFixed is returned where a program cannot choose where its windows stand.
 var errFixed = errors.New("this desktop lets nobody but you place a window")
 
@@ -45,6 +48,8 @@ type placing struct {
 	choice string // name of the monitor that the wall belongs on
 	begun  bool   // the wall was on its monitor, or there was none
 	away   bool   // the wall's monitor was unplugged while it was filled
+	fills  bool   // it fills a screen, or is about to
+	only   bool   // that is the only one
 	notice string // for the coach, at the foot of the wall
 }
 
@@ -54,6 +59,9 @@ func newPlacing(w fyne.Window, v *wall.View) *placing {
 
 // full reports whether the wall fills a screen.
 func (p *placing) full() bool { return p.window.FullScreen() }
+
+// over reports whether the wall lies over the desk, on the only screen.
+func (p *placing) over() bool { return p.fills && p.only }
 
 // run fills the wall's own monitor, if there is one, and then minds that it is
 // there.
@@ -72,7 +80,7 @@ func (p *placing) run(ctx context.Context) {
 // mind takes note of the monitors there are.
 func (p *placing) mind(found []monitor, err error) {
 	if err != nil {
-		p.notice = "Drag this window to the wall and press F to fill the screen."
+		p.notice = byHand
 		return
 	}
 	own, ok := wallMonitor(found, p.choice)
@@ -135,6 +143,7 @@ func (p *placing) toggle() {
 	}
 	found, err := monitors()
 	at, ok := windowMonitor(p.window, found)
+	p.only = len(found) < 2 // or none that can be told
 	switch {
 	case err == nil && ok && (!at.Primary || len(found) < 2):
 		p.fill(at)
@@ -142,10 +151,10 @@ func (p *placing) toggle() {
 		own, _ := wallMonitor(found, p.choice)
 		p.fill(own)
 	default:
-		p.notice = ""
+		p.notice, p.fills = "", true
 		p.window.SetFullScreen(true)
 	}
-	if len(found) < 2 && p.notice == "" {
+	if p.over() {
 		p.explain()
 	}
 }
@@ -171,6 +180,7 @@ func (p *placing) explained() {
 // leave makes the wall a window again.
 func (p *placing) leave() {
 	p.explained()
+	p.fills = false
 	if p.full() {
 		p.window.SetFullScreen(false)
 	}
@@ -180,14 +190,24 @@ func (p *placing) leave() {
 func (p *placing) fill(m monitor) {
 	p.choice, p.notice = m.Name, ""
 	p.view.SetHeight(float64(m.Millimetres))
-	if err := moveTo(p.window, m.X+40, m.Y+40); err != nil {
-		p.notice = "Drag this window to the wall and press F to fill the screen."
+	if err := p.bring(m); err != nil {
+		p.notice = byHand
 		if !errors.Is(err, errFixed) {
 			p.notice = fmt.Sprintf("The wall cannot be moved to %s (%v). %s", m.Name, err, p.notice)
 		}
 		return
 	}
+	p.fills = true
 	_ = keepHere(monitorKept, m.Name) // chosen anew next time, which needs no complaint
 	time.AfterFunc(arriveAfter, func() { fyne.Do(func() { p.window.SetFullScreen(true) }) })
 	time.AfterFunc(arriveAfter+redrawAfter, func() { fyne.Do(p.window.Content().Refresh) })
+}
+
+// bring moves the window to a monitor. On its own it stays where the coach has put it:
+// there it comes back to when it leaves the full screen.
+func (p *placing) bring(m monitor) error {
+	if at, ok := windowMonitor(p.window, []monitor{m}); ok && at == m {
+		return nil
+	}
+	return moveTo(p.window, m.X+40, m.Y+40)
 }

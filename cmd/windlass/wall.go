@@ -30,6 +30,8 @@ type wallWindow struct {
 	shows   atomic.Pointer[string]     // how much of the class is shown at once
 	says    atomic.Pointer[wall.State] // what the file said since the last drawing
 	queued  atomic.Bool                // a drawing waits for Fyne's thread
+	settled bool                       // who gives the window the keyboard is the coach
+	clicked bool                       // the coach has clicked it, and nothing else since
 }
 
 // runWall shows the wall until its window is closed or the desk asks for that.
@@ -47,7 +49,7 @@ func runWall(o options) error {
 	w := &wallWindow{options: o, app: newApp(), view: wall.New()}
 	w.window = w.app.NewWindow(wallTitle)
 	w.window.SetPadded(false)
-	w.window.SetContent(w.view.Content())
+	w.window.SetContent(newClickable(w.view.Content(), func() { w.clicked = true }))
 	size, millimetres := o.wallSize()
 	w.window.Resize(size)
 	w.view.SetHeight(millimetres)
@@ -55,7 +57,8 @@ func runWall(o options) error {
 		w.view.SetSpeed(o.pace.speed)
 	}
 	w.place = newPlacing(w.window, w.view)
-	w.window.Canvas().SetOnTypedKey(w.typed)
+	w.takeKeys()
+	w.settle()
 	ctx, stop := context.WithCancel(context.Background())
 	done := make(chan struct{})
 	w.app.Lifecycle().SetOnStarted(func() {
@@ -85,25 +88,6 @@ const besideDesk = 1460
 // stepAside leaves the desk in sight; where a window cannot be placed it stays where
 // it is.
 func (w *wallWindow) stepAside() { _ = moveTo(w.window, besideDesk, 0) }
-
-// typed is the wall's own keyboard: full screen with one key.
-func (w *wallWindow) typed(key *fyne.KeyEvent) {
-	switch key.Name {
-	case fyne.KeyF, fyne.KeyF11, fyne.KeySpace:
-		w.place.toggle()
-	case fyne.KeyEscape:
-		w.place.leave()
-	}
-}
-
-// next fills the screen, and closes a wall that fills it.
-func (w *wallWindow) next() {
-	if w.place.full() {
-		w.app.Quit()
-		return
-	}
-	w.place.toggle()
-}
 
 // run draws every change of the file and every second of its clock.
 func (w *wallWindow) run(ctx context.Context, file *follower) {

@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"testing"
 	"time"
@@ -189,4 +190,31 @@ func TestTheDeskIsHeard(t *testing.T) {
 	assert.Len(t, heard(), len(sound.Samples(sound.Record)))
 	stop()
 	require.NoError(t, <-ended)
+}
+
+// The wall reaches its desk, also one that was killed before; without a desk it goes on.
+func TestTheWallReachesItsDesk(t *testing.T) {
+	db := filepath.Join(t.TempDir(), "gym.windlass")
+	askDesk(db, askFront)
+	require.NoError(t, os.WriteFile(deskPath(db), nil, 0o600))
+	mail, err := listenForWall(db)
+	require.NoError(t, err)
+	asked := make(chan string, 1)
+	go serve(mail, map[string]func() string{askFront: func() string { asked <- askFront; return "" }})
+	askDesk(db, askFront)
+	assert.Equal(t, askFront, <-asked)
+	require.NoError(t, mail.Close())
+	assert.NoFileExists(t, deskPath(db))
+}
+
+// A wall that was killed is told in words, not in what it wrote to the terminal before;
+// one that gave up by itself says why.
+func TestHowAWallEnded(t *testing.T) {
+	ended := func(script string) error { return exec.Command("sh", "-c", script).Run() }
+	killed := wallEnd(ended("kill -9 $$"), "Fyne error: no bus\n  At: driver_xdg.go:20\n")
+	assert.NotContains(t, killed.Error(), "driver_xdg")
+	assert.Contains(t, killed.Error(), "press Ctrl+W")
+	gave := wallEnd(ended("exit 1"), "Fyne error\nshow the wall: gym.windlass has a wall already\n")
+	assert.Contains(t, gave.Error(), "has a wall already; press Ctrl+W")
+	assert.NotContains(t, gave.Error(), "Fyne")
 }

@@ -13,15 +13,16 @@ import (
 	"time"
 )
 
-// The desk asks its wall for a few things over a local socket; a desk that was
-// killed and started again finds the wall that it left behind.
+// The desk asks its wall for a few things over a local socket, and the wall its desk
+// for one; a desk that was killed and started again finds the wall that it left behind.
 //
-//	request = ( "next" | "close" | "reading" ) "\n"
+//	request = ( "next" | "close" | "reading" | "front" ) "\n"
 //	answer  = "done" [ " " sentence ] "\n"
 const (
 	askNext    = "next"
 	askClose   = "close"
 	askReading = "reading" // how much of the class it shows at once
+	askFront   = "front"   // of the desk: to take the keyboard
 	answered   = "done"
 )
 
@@ -33,14 +34,18 @@ const mailPatience = time.Second
 
 var errNoWall = errors.New("there is no wall")
 
-// mailPath is where the wall of a file listens: a short name, since the systems
-// allow about a hundred letters.
-func mailPath(db string) string {
+// mailPath is where the wall of a file listens, and deskPath where its desk does.
+func mailPath(db string) string { return socketPath("wall", db) }
+
+func deskPath(db string) string { return socketPath("desk", db) }
+
+// socketPath is a short name, since the systems allow about a hundred letters.
+func socketPath(of, db string) string {
 	if whole, err := filepath.Abs(db); err == nil {
 		db = whole
 	}
 	sum := sha256.Sum256([]byte(db))
-	return filepath.Join(os.TempDir(), fmt.Sprintf("windlass-wall-%x", sum[:8]))
+	return filepath.Join(os.TempDir(), fmt.Sprintf("windlass-%s-%x", of, sum[:8]))
 }
 
 // listenForDesk opens the wall's socket. A second wall of the same file is
@@ -51,21 +56,39 @@ func listenForDesk(db string) (net.Listener, error) {
 		_ = c.Close()
 		return nil, fmt.Errorf("show the wall: %s has a wall already; use that one", db)
 	}
-	if err := os.Remove(path); err != nil && !errors.Is(err, os.ErrNotExist) {
-		return nil, fmt.Errorf("show the wall: %w", err)
-	}
-	mail, err := net.Listen("unix", path)
+	mail, err := listenAt(path)
 	if err != nil {
-		return nil, fmt.Errorf("show the wall: %w", err)
-	}
-	if err := os.Chmod(path, 0o600); err != nil {
-		_ = mail.Close()
 		return nil, fmt.Errorf("show the wall: %w", err)
 	}
 	return mail, nil
 }
 
-// serve does what the desk asks for, until the socket is closed.
+// listenForWall opens the desk's socket. A file has one desk: what lies there was
+// left behind.
+func listenForWall(db string) (net.Listener, error) {
+	mail, err := listenAt(deskPath(db))
+	if err != nil {
+		return nil, fmt.Errorf("listen for the wall: %w", err)
+	}
+	return mail, nil
+}
+
+func listenAt(path string) (net.Listener, error) {
+	if err := os.Remove(path); err != nil && !errors.Is(err, os.ErrNotExist) {
+		return nil, err
+	}
+	mail, err := net.Listen("unix", path)
+	if err != nil {
+		return nil, err
+	}
+	if err := os.Chmod(path, 0o600); err != nil {
+		_ = mail.Close()
+		return nil, err
+	}
+	return mail, nil
+}
+
+// serve does what is asked for, until the socket is closed.
 func serve(mail net.Listener, do map[string]func() string) {
 	for {
 		conn, err := mail.Accept()
@@ -76,7 +99,7 @@ func serve(mail net.Listener, do map[string]func() string) {
 	}
 }
 
-// answer does one thing; a desk that is gone by then needs no answer.
+// answer does one thing; who is gone by then needs no answer.
 func answer(conn net.Conn, do map[string]func() string) {
 	defer conn.Close()
 	request, err := readLine(conn)
@@ -104,13 +127,27 @@ func askWall(db, request string) (string, error) {
 	if err != nil {
 		return "", errNoWall
 	}
+	return ask(conn, request)
+}
+
+// askDesk asks the desk of a file for something, if it has one: a wall goes on without.
+func askDesk(db, request string) {
+	conn, err := net.DialTimeout("unix", deskPath(db), mailPatience)
+	if err != nil {
+		return
+	}
+	_, _ = ask(conn, request) // what a desk that hangs does not do is done by hand
+}
+
+// ask sends a request and waits for the answer.
+func ask(conn net.Conn, request string) (string, error) {
 	defer conn.Close()
 	if _, err := io.WriteString(conn, request+"\n"); err != nil {
-		return "", fmt.Errorf("ask the wall: %w", err)
+		return "", fmt.Errorf("ask for %q: %w", request, err)
 	}
 	line, err := readLine(conn)
 	if err != nil {
-		return "", fmt.Errorf("ask the wall: it does not answer: %w; close its window and open it again", err)
+		return "", fmt.Errorf("ask for %q: the other window does not answer: %w; close the wall and open it again", request, err)
 	}
 	return strings.TrimSpace(strings.TrimPrefix(line, answered)), nil
 }

@@ -13,19 +13,18 @@ import (
 // when the desk does not.
 type wallProcess struct {
 	options options
-	ended   chan error // of the process that this desk started
+	died    func(error) // told, on any goroutine, of a wall that ended by mistake
 }
 
-func newWallProcess(o options) *wallProcess { return &wallProcess{options: o} }
+func newWallProcess(o options) *wallProcess {
+	return &wallProcess{options: o, died: func(error) {}}
+}
 
 // next opens the wall; an open one fills the screen, and one that fills it is
 // closed. On a machine with a second monitor a new wall fills that at once.
 func (p *wallProcess) next() error {
 	_, err := askWall(p.options.db, askNext)
 	if !errors.Is(err, errNoWall) {
-		return err
-	}
-	if err := p.failure(); err != nil {
 		return err
 	}
 	return p.start()
@@ -39,16 +38,6 @@ func (p *wallProcess) close() error {
 	return nil
 }
 
-// failure tells, once, why a wall that was started is gone.
-func (p *wallProcess) failure() error {
-	select {
-	case err := <-p.ended:
-		return err
-	default:
-		return nil
-	}
-}
-
 func (p *wallProcess) start() error {
 	program, err := os.Executable()
 	if err != nil {
@@ -60,14 +49,22 @@ func (p *wallProcess) start() error {
 	if err := cmd.Start(); err != nil {
 		return fmt.Errorf("open the wall: %w", err)
 	}
-	ended := make(chan error, 1)
-	p.ended = ended
 	go func() {
 		if err := cmd.Wait(); err != nil {
-			ended <- fmt.Errorf("open the wall: %w: %s; try again", err, lastLine(said.String()))
+			p.died(wallEnd(err, said.String()))
 		}
 	}()
 	return nil
+}
+
+// wallEnd says why a wall is gone: in its own words where it gave up by itself. What
+// one that was killed wrote before is for no coach.
+func wallEnd(err error, said string) error {
+	var exit *exec.ExitError
+	if errors.As(err, &exit) && exit.ExitCode() == gaveUp {
+		return fmt.Errorf("keep the wall open: %s; press Ctrl+W to open it again", lastLine(said))
+	}
+	return fmt.Errorf("keep the wall open: its window has ended (%w); press Ctrl+W to open it again", err)
 }
 
 // wallArgs are the flags of the wall that belongs to a desk.
