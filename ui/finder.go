@@ -44,7 +44,7 @@ func (w *Window) askPlace(options []kit.Option, goes map[string]func()) {
 		sheet.Close()
 		goes[o.Key]()
 	})
-	search.PassEscape()
+	search.PassEscape().Acts()
 	sheet = kit.Ask(w.window.Canvas(), kit.Question{
 		Title: "Find anything", Body: kit.Tall(320, kit.Column(0, search)), Width: 560,
 		First: search.Keyboard(), Cancel: "Close",

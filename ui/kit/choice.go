@@ -1,7 +1,6 @@
 package kit
 
 import (
-	"sort"
 	"strings"
 	"time"
 
@@ -24,6 +23,8 @@ type Choice struct {
 	heard   func(Option)
 	drop    *dropList
 	passes  bool // Escape goes on to the question, also from an open list
+	acts    bool // to choose is to do something
+	refused bool // what stands in the field is no choice
 }
 
 // NewChoice returns a field that chooses one of the options; heard, if not nil,
@@ -34,7 +35,10 @@ func NewChoice(label string, options []Option, heard func(Option)) *Choice {
 	c.drop = newDropList(c.pick, c.settleUnlessTyping)
 	c.entry.all = true
 	c.entry.onKey = c.key
-	c.changed = func(string) { c.open() }
+	c.changed = func(string) {
+		c.refused = false
+		c.open()
+	}
 	c.entry.onFocus = c.onFocus
 	return c
 }
@@ -58,6 +62,13 @@ func (c *Choice) PassEscape() *Choice {
 	return c
 }
 
+// Acts is for a choice that does something at once: only Enter and the pointer
+// choose, and leaving the field chooses nothing.
+func (c *Choice) Acts() *Choice {
+	c.acts = true
+	return c
+}
+
 // SetOptions changes what there is to choose from. A choice that is not among
 // them any more stays until another is made.
 func (c *Choice) SetOptions(options []Option) { c.options = options }
@@ -71,11 +82,26 @@ func (c *Choice) Set(key string) {
 			c.chosen = o
 		}
 	}
+	c.back()
+}
+
+// back shows the choice again in place of what was typed.
+func (c *Choice) back() {
+	if c.refused {
+		c.refused = false
+		c.SetFault("")
+	}
 	c.write(c.chosen.Text)
 }
 
-// Chosen returns the choice, and whether there is one.
-func (c *Choice) Chosen() (Option, bool) { return c.chosen, c.chosen.Key != "" }
+// Chosen returns the choice, and whether there is one: none while the field shows a
+// text that it refuses.
+func (c *Choice) Chosen() (Option, bool) {
+	if c.refused {
+		return Option{}, false
+	}
+	return c.chosen, c.chosen.Key != ""
+}
 
 // write shows a text without opening the list.
 func (c *Choice) write(text string) {
@@ -89,6 +115,8 @@ func (c *Choice) onFocus(focused bool) {
 	c.focused = focused
 	c.Refresh()
 	switch {
+	case focused && c.refused:
+		c.open()
 	case focused:
 		c.openAll()
 	case !c.drop.hovered:
@@ -122,14 +150,23 @@ func (c *Choice) open() {
 	c.drop.set(found, 0)
 	if len(found) == 0 && c.below() > 0 { // said under the field, not over what comes next
 		c.close()
-		c.SetFault(unknown)
+		c.refuse(unknown)
 		return
 	}
 	c.show()
 }
 
-// unknown is said of a text that no option has.
-const unknown = "Nothing here is called that. Type a part of the name."
+// What is said of a text that no option has, and of one that several have.
+const (
+	unknown = "Nothing here is called that. Type a part of the name."
+	unclear = "More than one is called that. Type more, or choose."
+)
+
+// refuse says why the text is no choice.
+func (c *Choice) refuse(why string) {
+	c.refused = true
+	c.SetFault(why)
+}
 
 func (c *Choice) show() {
 	f := floaterOf(c.entry)
@@ -178,6 +215,7 @@ func (c *Choice) isOpen() bool {
 // pick takes an option and closes the list.
 func (c *Choice) pick(o Option) {
 	c.close()
+	c.refused = false
 	c.SetFault("")
 	c.write(o.Text)
 	if o.Key == c.chosen.Key {
@@ -189,17 +227,23 @@ func (c *Choice) pick(o Option) {
 	}
 }
 
-// settle ends the typing: a whole name is a choice, anything else goes back.
+// settle ends the typing: a text that names one option chooses it, any other is
+// refused and stays to be mended. An emptied field shows its choice again.
 func (c *Choice) settle() {
 	c.close()
 	text := strings.TrimSpace(c.Text())
-	for _, o := range c.options {
-		if strings.EqualFold(o.Text, text) {
-			c.pick(o)
-			return
-		}
+	if text == "" || c.acts || strings.EqualFold(text, c.chosen.Text) {
+		c.back()
+		return
 	}
-	c.write(c.chosen.Text)
+	switch named := named(c.options, text); len(named) {
+	case 0:
+		c.refuse(unknown)
+	case 1:
+		c.pick(named[0])
+	default:
+		c.refuse(unclear)
+	}
 }
 
 // key works the list while the keyboard is in the field.
@@ -220,11 +264,11 @@ func (c *Choice) key(key *fyne.KeyEvent) bool {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		return c.enter()
 	case fyne.KeyEscape:
-		if !c.isOpen() && c.fault != unknown {
+		if !c.isOpen() && !c.refused {
 			return false
 		}
 		c.close()
-		c.write(c.chosen.Text)
+		c.back()
 		return !c.passes
 	default:
 		return false
@@ -235,48 +279,12 @@ func (c *Choice) key(key *fyne.KeyEvent) bool {
 // enter takes the marked option of an open list.
 func (c *Choice) enter() bool {
 	if !c.isOpen() {
-		return c.fault == unknown // what was chosen before is no answer to it
+		return c.refused // what was chosen before is no answer to it
 	}
 	if o, ok := c.drop.marked(); ok {
 		c.pick(o)
 	} else {
-		c.SetFault(unknown)
+		c.refuse(unknown)
 	}
 	return true
-}
-
-// matching are the options whose name has every typed word, those first that
-// begin with the whole text, then those with a word that does.
-func matching(options []Option, text string) []Option {
-	text = strings.ToLower(strings.TrimSpace(text))
-	var found []Option
-	for _, o := range options {
-		if hasAll(strings.ToLower(o.Text+" "+o.Note), strings.Fields(text)) {
-			found = append(found, o)
-		}
-	}
-	sort.SliceStable(found, func(i, j int) bool {
-		return nearness(found[i].Text, text) < nearness(found[j].Text, text)
-	})
-	return found
-}
-
-func hasAll(name string, parts []string) bool {
-	for _, p := range parts {
-		if !strings.Contains(name, p) {
-			return false
-		}
-	}
-	return true
-}
-
-func nearness(name, text string) int {
-	name = strings.ToLower(name)
-	switch {
-	case strings.HasPrefix(name, text):
-		return 0
-	case strings.Contains(name, " "+text):
-		return 1
-	}
-	return 2
 }

@@ -189,7 +189,7 @@ func TestChoiceByTypingAPart(t *testing.T) {
 		{"words in any order", "sq fr", []fyne.KeyName{fyne.KeyReturn}, "fs"},
 		{"by the note", "hinge", []fyne.KeyName{fyne.KeyReturn}, "dl"},
 		{"a whole name, by going on", "deadlift", []fyne.KeyName{fyne.KeyTab}, "dl"},
-		{"half a name, by going on", "dead", []fyne.KeyName{fyne.KeyTab}, ""},
+		{"half a name that only one has, by going on", "dead", []fyne.KeyName{fyne.KeyTab}, "dl"},
 		{"Escape takes it back", "squ", []fyne.KeyName{fyne.KeyEscape}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -232,7 +232,52 @@ func TestChoiceLeftWithThePointer(t *testing.T) {
 	uitest.See(t, w, "Front squat")
 	uitest.Leave(w)
 	uitest.NotSee(t, w, "Front squat")
-	assert.Equal(t, "Deadlift", ch.Text())
+	assert.Equal(t, "squ", ch.Text())
+	assert.Contains(t, ch.Fault(), "More than one")
+	_, chosen := ch.Chosen()
+	assert.False(t, chosen)
+}
+
+// A field that is left takes a text that names one choice, and keeps any other to be
+// mended: what is decided is what can be read in it.
+func TestChoiceThatIsLeft(t *testing.T) {
+	for _, c := range []struct {
+		name, typed, want, fault string
+	}{
+		{"the bare number of a load", "50", "50 kg", ""},
+		{"a number that another one begins with", "5", "5 kg", ""},
+		{"without its space", "50KG", "50 kg", ""},
+		{"a number that is a part of one only", "0", "", "Nothing"},
+		{"a load that nobody owns", "63", "", "Nothing"},
+		{"the chance beside a load", "97", "", "Nothing"},
+		{"what all are called", "kg", "", "More than one"},
+		{"nothing at all", "", "60 kg", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			uitest.App(t, look.Dark())
+			ch := kit.NewChoice("Load", []kit.Option{{Key: "1", Text: "5 kg"}, {Key: "2", Text: "50 kg", Note: "mid, 97 %"}, {Key: "3", Text: "60 kg"}}, nil)
+			ch.Set("3")
+			w := uitest.Open(t, kit.Column(8, ch, kit.NewField("Next")))
+			uitest.Fill(t, w, "Load", c.typed)
+			uitest.Key(t, w, fyne.KeyTab)
+			got, chosen := ch.Chosen()
+			assert.Equal(t, c.want, got.Text)
+			assert.Equal(t, c.fault == "", chosen)
+			if c.fault == "" {
+				assert.Empty(t, ch.Fault())
+				assert.Equal(t, c.want, ch.Text())
+				return
+			}
+			assert.Contains(t, ch.Fault(), c.fault)
+			assert.Equal(t, c.typed, ch.Text(), "it can be mended")
+			ch.SetFault("Choose one.")
+			_, chosen = ch.Chosen()
+			assert.False(t, chosen, "whatever is said of it")
+			ch.Set("3")
+			assert.Empty(t, ch.Fault())
+			assert.Equal(t, "60 kg", ch.Text())
+		})
+	}
 }
 
 func TestFieldHidesASecret(t *testing.T) {
@@ -255,5 +300,9 @@ func TestChoiceSaysWhenNothingMatches(t *testing.T) {
 	uitest.Key(t, w, fyne.KeyReturn)
 	assert.NotEmpty(t, ch.Fault())
 	w.Canvas().Unfocus()
+	assert.Equal(t, "rowing", ch.Text())
+	uitest.Fill(t, w, "Lift", "")
+	w.Canvas().Unfocus()
 	assert.Equal(t, "Deadlift", ch.Text())
+	assert.Empty(t, ch.Fault())
 }

@@ -150,7 +150,11 @@ func (r *Roster) askAthlete() {
 			a := d.NewAthlete(name.Text())
 			a.Standard = []gym.Standard{gym.StandardM, gym.StandardW}[standard.Chosen()]
 			a.Unit = []mass.Unit{mass.KG, mass.LB}[unit.Chosen()]
-			to, _ := track.Chosen()
+			to, chosen := track.Chosen()
+			if !chosen && track.Text() != "" {
+				track.SetFault("Choose a track, or leave it empty.")
+				return false
+			}
 			if err := d.AddAthlete(a, trackOf(to)); err != nil {
 				name.SetFault(kit.Sentence(err))
 				return false
