@@ -2,6 +2,7 @@ package floor
 
 import (
 	"fmt"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -114,7 +115,7 @@ func (b *callBar) question(row desk.BoardLifter, owed desk.Owed, owes bool, m cl
 		return b.standing(row, m)
 	}
 	set := row.Sets[owed.Asked]
-	text := fmt.Sprintf("Rung %d, %s %s%s: how did it move?", owed.Asked+1, times(set.Reps), set.Likely().In(row.Unit), aSide(row, set))
+	text := fmt.Sprintf("Rung %d, %s %s%s: how did it move?", owed.Asked+1, times(set.Reps), set.Likely().In(row.Unit), aSide(row, set)) + brings(row, owed.Rung)
 	if owed.Late {
 		text = "Late call. " + text
 	}
@@ -129,7 +130,29 @@ func aSide(row desk.BoardLifter, set desk.BoardSet) string {
 	if row.Bar == "" {
 		return ""
 	}
-	return ", " + stackWords(set, row) + " a side"
+	words := ", " + stackWords(set, row) + " a side"
+	if set.Blocks {
+		words += " " + blocksWords
+	}
+	return words
+}
+
+// blocksWords say what "on blocks" in a row means.
+const blocksWords = "(raise the bar on blocks: no plate of full size is on it)"
+
+// brings says what each call of a finding climb brings.
+func brings(row desk.BoardLifter, after int) string {
+	if !row.Path.Finding || after+1 >= len(row.Sets) {
+		return ""
+	}
+	var words []string
+	for _, o := range row.Sets[after+1].Options {
+		words = append(words, string(o.Call)+" "+o.Load.Digits(row.Unit))
+	}
+	if len(words) == 0 {
+		return ""
+	}
+	return " Next: " + strings.Join(words, ", ") + "."
 }
 
 func (b *callBar) standing(row desk.BoardLifter, m clock.Moment) string {

@@ -183,6 +183,8 @@ func (r *lifterRow) sayNext(l desk.BoardLifter, s desk.Shown) {
 	}
 	switch {
 	case other != "" || !s.HasNext:
+	case s.Next.State == climb.Open && l.Path.Finding:
+		next = "next " + eachCall(l, s.Next)
 	case s.Next.State == climb.Open:
 		next = "next "
 		if also := others(l, s.Next, " / "); also != "" {

@@ -17,7 +17,7 @@ import (
 func changeWords(s desk.BoardSet, l desk.BoardLifter) string {
 	words := append(grouped(s.Off, l.Unit, "−"), grouped(s.On, l.Unit, "+")...)
 	if s.Blocks {
-		words = append(words, "blocks")
+		words = append(words, "on blocks")
 	}
 	if len(words) == 0 && l.Bar != "" {
 		words = []string{"bar stays"}
@@ -50,6 +50,16 @@ func grouped(discs []plates.Disc, unit mass.Unit, sign string) (words []string) 
 		words, i = append(words, sign+word), i+n
 	}
 	return words
+}
+
+// eachCall lists the loads that the calls of a finding climb bring, in the order of
+// the calls' buttons, equal ones once.
+func eachCall(l desk.BoardLifter, s desk.BoardSet) string {
+	var words []string
+	for _, o := range s.Options {
+		words = append(words, o.Load.Digits(l.Unit))
+	}
+	return strings.Join(slices.Compact(words), " / ")
 }
 
 // others lists, lightest first, the loads beside the likely one that an open

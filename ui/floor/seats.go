@@ -2,6 +2,7 @@ package floor
 
 import (
 	"image/color"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -23,6 +24,7 @@ type seatBoard struct {
 	grid  *fyne.Container
 	moves *kit.Text
 	small *kit.Toggle
+	key   fyne.CanvasObject // what the mark of an estimate means
 	all   fyne.CanvasObject
 }
 
@@ -40,7 +42,8 @@ func newSeatBoard(s *setUp) *seatBoard {
 	b.grid = container.New(tileLayout{})
 	share := kit.NewButton("Share anew", s.share).Key("F6")
 	b.small = kit.NewToggle("Plates under 1 kg on top rungs only (F11)", false, func(yes bool) { s.floor.keepSmall(yes) })
-	b.all = kit.NewCard("Stations", kit.Column(look.Gap2, kit.Fill(kit.Scroll(b.grid)), b.small), b.moves, share)
+	b.key = kit.Row(look.Gap2, kit.NewMark(kit.Diamond, look.Muted, 12), kit.Fill(kit.NewCaption("counted from an estimate, until there is a result").Shrinks(80)))
+	b.all = kit.NewCard("Stations", kit.Column(look.Gap2, kit.Fill(kit.Scroll(b.grid)), b.key, b.small), b.moves, share)
 	return b
 }
 
@@ -48,6 +51,7 @@ func (b *seatBoard) refresh() {
 	f := b.setUp.floor
 	show(b.small, f.desk().SmallPlates())
 	b.small.Set(!f.desk().Settings().SmallAll)
+	show(b.key, slices.ContainsFunc(f.board.Lifters(), func(l desk.BoardLifter) bool { return l.Source == gym.Estimate }))
 	stations := f.board.Stations
 	n := len(stations) + 1
 	for len(b.tiles) < n {

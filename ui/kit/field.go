@@ -69,6 +69,7 @@ func (f *Field) init(w fyne.Widget, label string) {
 	f.entry.onFocus = func(focused bool) {
 		f.focused = focused
 		f.Refresh()
+		f.tellFault()
 		if !focused && f.left != nil {
 			f.left()
 		}
@@ -168,6 +169,20 @@ func (f *Field) SetFault(sentence string) {
 	}
 	f.fault = sentence
 	f.Refresh()
+	f.tellFault()
+}
+
+// tellFault shows a fault that has no room under the field whole in a tip, while
+// the coach is writing there: the end of the sentence says what would mend it.
+func (f *Field) tellFault() {
+	HideTip(f.entry)
+	if f.focused && f.faultIsCut() {
+		showTip(f.entry, f.fault)
+	}
+}
+
+func (f *Field) faultIsCut() bool {
+	return f.label.text == "" || widthOf(f.fault, look.CaptionSize, false) > f.message.Size().Width
 }
 
 // Fault returns what the field says is wrong with it.
