@@ -36,7 +36,6 @@ func runDesk(o options) error {
 	c := &console{options: o, app: newApp()}
 	c.window = c.app.NewWindow("Windlass")
 	c.window.Resize(ui.Size)
-	c.app.Lifecycle().SetOnStopped(c.close)
 	var refused error
 	if o.demo || exists(o.db) {
 		if refused = c.open(); refused != nil {
@@ -47,6 +46,7 @@ func runDesk(o options) error {
 		c.window.SetContent(ui.FirstRun(c.window, c.begin))
 	}
 	c.window.ShowAndRun()
+	c.close() // here: what Fyne is to call when it stops, it may drop with the rest of its queue
 	return refused
 }
 
@@ -140,9 +140,9 @@ func (c *console) show(d *desk.Desk) {
 		Machine: machine{c},
 	})
 	ctx, stop := context.WithCancel(context.Background())
-	main := c.main
-	c.stop = func() { stop(); main.End() }
-	go c.main.Run(ctx)
+	main, ticked := c.main, make(chan struct{})
+	c.stop = func() { stop(); <-ticked; main.End() }
+	go func() { defer close(ticked); main.Run(ctx) }()
 	go c.listen(ctx, c.engine)
 }
 
