@@ -19,6 +19,8 @@ type entry struct {
 	onKey   func(*fyne.KeyEvent) (used bool)
 	onEnter func()
 	all     bool // mark everything when the keyboard comes, to be typed over
+	has     bool // the keyboard
+	came    bool // with the pointer that is still down
 }
 
 func newEntry() *entry {
@@ -43,17 +45,40 @@ func (e *entry) CreateRenderer() fyne.WidgetRenderer {
 // FocusGained implements fyne.Focusable.
 func (e *entry) FocusGained() {
 	e.Entry.FocusGained()
-	if e.all && e.Text != "" {
-		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
-	}
+	e.has = true
+	e.markAll()
 	if e.onFocus != nil {
 		e.onFocus(true)
 	}
 }
 
+func (e *entry) markAll() {
+	if e.all && e.Text != "" {
+		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+}
+
+// MouseDown implements desktop.Mouseable.
+func (e *entry) MouseDown(m *desktop.MouseEvent) {
+	had := e.has
+	e.Entry.MouseDown(m)
+	e.came = !had && e.has && m.Button == desktop.MouseButtonPrimary
+}
+
+// MouseUp implements desktop.Mouseable. The click that brought the keyboard has put
+// the cursor where it was, and taken the mark away.
+func (e *entry) MouseUp(m *desktop.MouseEvent) {
+	e.Entry.MouseUp(m)
+	if e.came && e.SelectedText() == "" {
+		e.markAll()
+	}
+	e.came = false
+}
+
 // FocusLost implements fyne.Focusable.
 func (e *entry) FocusLost() {
 	e.Entry.FocusLost()
+	e.has = false
 	if e.onFocus != nil {
 		e.onFocus(false)
 	}

@@ -220,6 +220,23 @@ func TestChoiceByPointer(t *testing.T) {
 	uitest.NotSee(t, w, "Deadlift")
 }
 
+// A click into the field marks what stands there, so that typing replaces it; the
+// next one puts the cursor between two letters.
+func TestClickingIntoAChoiceMarksItsText(t *testing.T) {
+	uitest.App(t, look.Dark())
+	ch := kit.NewChoice("Lift", lifts(), nil)
+	ch.Set("dl")
+	w := uitest.Open(t, kit.Column(8, ch))
+	line := ch.Keyboard().(fyne.CanvasObject)
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(line).AddXY(20, line.Size().Height/2)
+	uitest.TapAt(w, at)
+	uitest.Type(t, w, "back")
+	assert.Equal(t, "back", ch.Text())
+	uitest.TapAt(w, at)
+	uitest.Type(t, w, "s")
+	assert.Len(t, ch.Text(), len("backs"))
+}
+
 // Leaving the list with the pointer, after the keyboard went elsewhere, ends it.
 func TestChoiceLeftWithThePointer(t *testing.T) {
 	uitest.App(t, look.Dark())
