@@ -24,6 +24,7 @@ type equipment struct {
 	collar   *kept
 	barKind  *kit.Choice
 	full     *kit.Toggle
+	small    *kit.Toggle // small plates are for top rungs
 	standing *kit.Choice
 }
 
@@ -101,6 +102,7 @@ func (e *equipment) refresh() {
 		s.refresh()
 	}
 	e.collar.refresh()
+	e.showSmall()
 	e.title()
 	e.reach.refresh()
 }

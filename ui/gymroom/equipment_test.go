@@ -57,3 +57,17 @@ func TestStationsStandAtABarOfTheGym(t *testing.T) {
 	require.NotEmpty(t, stations)
 	assert.Equal(t, "log", stations[len(stations)-1].Bar)
 }
+
+// The rule about small plates stands beside the stock, and is kept at once.
+func TestSmallPlatesAreKeptForTopRungs(t *testing.T) {
+	h := open(t, "Bars and plates")
+	require.True(t, h.Desk().SmallPlates())
+	h.Press(t, "P")
+	before := h.Desk().Settings().SmallAll
+	uitest.Tap(t, h.On, "Plates under 1 kg on top rungs only")
+	assert.Equal(t, !before, h.Desk().Settings().SmallAll)
+	assert.NotEmpty(t, h.Said)
+	_, err := h.Desk().Undo()
+	require.NoError(t, err)
+	assert.Equal(t, before, h.Desk().Settings().SmallAll)
+}

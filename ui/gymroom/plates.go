@@ -41,15 +41,34 @@ func (e *equipment) newPlates() *shelf {
 	})
 	e.collar = keep(kit.NewField("One collar weighs"), e.collarText, e.keepCollar)
 	e.collar.SetNote("Two are on every bar; 0 for none.")
+	e.small = kit.NewToggle("Plates under 1 kg on top rungs only", false, func(on bool) {
+		said := "Every rung takes the nearest load, with small plates too."
+		if on {
+			said = "Light and working rungs do without plates under 1 kg; top rungs have them."
+		}
+		e.host.Fail(e.saved(said, e.host.Desk().KeepSmallOnTop(on)))
+		e.showSmall()
+	})
 	s.other = func() {
 		e.full.Set(plate().Full)
 		if e.worked == s {
 			e.title()
 		}
 	}
-	s.form = kit.Column(look.Gap2, kit.Equal(look.Gap3, face, pairs), kit.Equal(look.Gap3, e.full, e.collar),
+	s.form = kit.Column(look.Gap2, kit.Equal(look.Gap3, face, pairs), kit.Equal(look.Gap3, e.full, e.collar), e.small,
 		kit.NewProse("Write kg or lb behind the number. A lift from the floor wants one plate of full diameter a side.", 200).Small().Tone(look.Muted))
 	return s
+}
+
+// showSmall shows how climbs use the small plates, where the gym has any.
+func (e *equipment) showSmall() {
+	d := e.host.Desk()
+	e.small.Set(!d.Settings().SmallAll)
+	if d.SmallPlates() {
+		e.small.Show()
+	} else {
+		e.small.Hide()
+	}
 }
 
 func (e *equipment) plateCell(row, column int) kit.Cell {
