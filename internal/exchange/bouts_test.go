@@ -72,6 +72,17 @@ func TestBoutsThatContradict(t *testing.T) {
 	assert.Empty(t, p.Notes, "the note went with its row")
 }
 
+// However many rows tell of one bout and do not agree, none is kept.
+func TestRowsOfOneBoutThatDoNotAgree(t *testing.T) {
+	p := bouts(t, smallGym(), options(), boutHead+
+		"2026-03-01,Ann Ash,swing,24,30,held,,5+1\n"+
+		"2026-03-01,Ann Ash,swing,24,30,held,,5+2\n"+
+		"2026-03-01,Ann Ash,swing,24,30,slowed,,\n"+
+		"2026-03-01,Ann Ash,swing,24,30,held,,5+3\n")
+	assert.Empty(t, p.Changes)
+	assert.Len(t, p.Rejected, 4)
+}
+
 // A bout that was voided contradicts nothing.
 func TestVoidBoutsContradictNothing(t *testing.T) {
 	book := smallGym()

@@ -2,6 +2,7 @@ package exchange
 
 import (
 	"fmt"
+	"slices"
 
 	"windlass/internal/conditioning"
 	"windlass/internal/gym"
@@ -53,18 +54,20 @@ func (r *boutReader) findMovement(name string) (gym.Movement, bool) {
 
 // outcomeBook tells rows that speak of one bout and of two outcomes.
 type outcomeBook struct {
-	standing     map[boutKey]gym.Outcome // in the gym's file
-	told         map[boutKey]outcomeRow  // in the sheet
-	contradicted map[int]Rejection       // by the place of the change it had made
+	standing     map[boutKey]gym.Outcome  // in the gym's file
+	told         map[boutKey][]outcomeRow // in the sheet, refused rows too
+	contradicted map[int]Rejection        // by the place of the change it had made
 }
 
 type outcomeRow struct {
 	outcome      gym.Outcome
-	line, change int
+	line, change int // refused is the change of a row that makes none
 }
 
+const refused = -1
+
 func newOutcomes() outcomeBook {
-	return outcomeBook{map[boutKey]gym.Outcome{}, map[boutKey]outcomeRow{}, map[int]Rejection{}}
+	return outcomeBook{map[boutKey]gym.Outcome{}, map[boutKey][]outcomeRow{}, map[int]Rejection{}}
 }
 
 // enter notes a bout of the gym's file.
@@ -82,21 +85,24 @@ func whicheverWay(b gym.Bout) boutKey {
 }
 
 // judge says what contradicts a bout that is about to be the sheet's change of that
-// number, and takes a row of the sheet that does with it.
+// number, and takes every row of the sheet with it that tells of the same bout.
 func (o outcomeBook) judge(line, change int, b gym.Bout, heading string) error {
 	key := whicheverWay(b)
 	if known, ok := o.standing[key]; ok && known != b.Outcome {
 		return fmt.Errorf("the gym has this bout as %s and the row says %s; void the one in the gym first, or take the row out", known, b.Outcome)
 	}
-	before, ok := o.told[key]
-	if !ok {
-		o.told[key] = outcomeRow{b.Outcome, line, change}
-		return nil
-	}
-	if before.outcome == b.Outcome { // it differs by its score alone
+	rows := o.told[key]
+	i := slices.IndexFunc(rows, func(r outcomeRow) bool { return r.outcome != b.Outcome })
+	if i < 0 { // a row of the same outcome differs by its score alone
+		o.told[key] = append(rows, outcomeRow{b.Outcome, line, change})
 		return nil
 	}
 	const clash = "line %d has the same bout as %s and this one as %s; keep the one that is true"
-	o.contradicted[before.change] = Rejection{before.line, heading, fmt.Sprintf(clash, line, b.Outcome, before.outcome)}
-	return fmt.Errorf(clash, before.line, before.outcome, b.Outcome)
+	for _, r := range rows {
+		if r.change != refused && r.outcome != b.Outcome {
+			o.contradicted[r.change] = Rejection{r.line, heading, fmt.Sprintf(clash, line, b.Outcome, r.outcome)}
+		}
+	}
+	o.told[key] = append(rows, outcomeRow{b.Outcome, line, refused})
+	return fmt.Errorf(clash, rows[i].line, rows[i].outcome, b.Outcome)
 }

@@ -232,7 +232,8 @@ func (f *File) DataVersion(ctx context.Context) (int64, error) {
 	return version, explain("watch", f.path, err)
 }
 
-// Close closes the file. It waits for calls that are under way.
+// Close closes the file. It waits for queries under way; a step being written is not
+// kept, so end it first.
 func (f *File) Close() error {
 	f.watching.Lock()
 	defer f.watching.Unlock()
