@@ -18,6 +18,7 @@ type DecisionState string
 const (
 	InForce     DecisionState = "in force"
 	StillToCome DecisionState = "to come"
+	Replaced    DecisionState = "replaced" // by a later one, for as long as that stands
 	Over        DecisionState = "over"
 	TakenBack   DecisionState = "taken back"
 )
@@ -35,7 +36,9 @@ type DecisionRow struct {
 	Made     day.Date
 	State    DecisionState
 	Void     *gym.Void
-	parts    int // overrides of the step
+	By       string // the decision that replaces it today
+	Left     string // what speaks today once it is taken back; empty where nothing does
+	parts    int    // overrides of the step
 }
 
 // Days writes the days of a decision: "30 Nov – 13 Dec", "from 30 Nov".
@@ -58,20 +61,36 @@ func (r DecisionRow) String() string {
 		return text + fmt.Sprintf(" Taken back on %s.", r.Void.At.Format("2 January 2006"))
 	case r.State == Over:
 		return text + " It is over."
-	case r.parts > 1:
-		return text + " Taking it back takes back all of it that is left."
-	case r.Movement == "":
-		return text + " Taking it back lets every movement go without it."
+	case r.State == Replaced:
+		return text + " Replaced by " + r.By + ", for as long as that stands."
 	}
-	return text + " Taking it back lets the suggestion stand again."
+	return text + " Taking it back " + r.effect() + "."
+}
+
+// effect says what taking the decision back does.
+func (r DecisionRow) effect() string {
+	switch {
+	case r.parts > 1 && r.Left == "":
+		return "takes back all of it that is left"
+	case r.Left != "":
+		return "leaves " + r.Left
+	case r.State == StillToCome:
+		return "keeps it from coming"
+	case r.Movement == "":
+		return "lets every movement go without it"
+	}
+	return "lets the suggestion stand again"
 }
 
 // Decisions returns everything that was ever decided for an athlete, the latest
 // first. A decision that was taken back stays readable.
 func (d *Desk) Decisions(athlete gym.ID) []DecisionRow {
 	var rows []DecisionRow
-	for _, step := range slices.Backward(tier.Steps(latestOverrides(d.overridesOf(athlete)))) {
-		rows = append(rows, d.decisionRow(step))
+	all := latestOverrides(d.overridesOf(athlete))
+	for _, step := range slices.Backward(tier.Steps(all)) {
+		row := d.decisionRow(step)
+		d.weigh(&row, step, all)
+		rows = append(rows, row)
 	}
 	slices.SortStableFunc(rows, func(a, b DecisionRow) int { return cmp.Compare(b.Made, a.Made) })
 	return rows
@@ -93,6 +112,34 @@ func (d *Desk) decisionRow(step []gym.Override) DecisionRow {
 		r.State = StillToCome
 	}
 	return r
+}
+
+// weigh sets a step against all that was decided for its athlete: whether another
+// speaks in its stead today, and what would speak without it.
+func (d *Desk) weigh(r *DecisionRow, step, all []gym.Override) {
+	if r.State != InForce {
+		return
+	}
+	mine := func(o gym.Override) bool {
+		return slices.ContainsFunc(step, func(s gym.Override) bool { return s.ID == o.ID })
+	}
+	others := slices.DeleteFunc(slices.Clone(all), mine)
+	speaking := tier.Speaking(r.Movement, d.Today(), all)
+	var left []string
+	for _, o := range tier.Speaking(r.Movement, d.Today(), others) {
+		left = append(left, d.OverrideText(o))
+	}
+	r.Left = strings.Join(left, ", and ")
+	if slices.ContainsFunc(speaking, mine) {
+		return
+	}
+	r.State = Replaced
+	lighter := step[0].Share > 0
+	for _, o := range speaking {
+		if (o.Share > 0) == lighter {
+			r.By = d.OverrideText(o)
+		}
+	}
 }
 
 // OverrideText says what an override decides, for what and how long, and why: "12

@@ -122,6 +122,46 @@ func TestDecisionsAreReadable(t *testing.T) {
 	require.ErrorContains(t, b.VoidOverride("nobody"), "none like that")
 }
 
+// Of two decisions for one movement the later stands, the list says so of both, and
+// what it says of taking one back comes true.
+func TestALaterDecisionReplacesAnEarlierOne(t *testing.T) {
+	b, a := swinging(t, 16*mass.Kilogram, 1)
+	keep := func(o gym.Override) {
+		o.Athlete, o.From = a.ID, b.Today()
+		require.NoError(t, b.KeepOverride(o))
+		b.now = b.now.Add(time.Hour)
+	}
+	states := func() (told []string) {
+		for _, r := range b.Decisions(a.ID) {
+			told = append(told, r.What+" "+string(r.State))
+		}
+		return told
+	}
+	keep(gym.Override{Movement: swing, Load: 24 * mass.Kilogram, Unit: mass.KG, Until: b.Today().Add(10), Reason: "asked for it"})
+	assert.Contains(t, b.Decisions(a.ID)[0].String(), "Taking it back lets the suggestion stand again.")
+	keep(gym.Override{Movement: swing, Load: 20 * mass.Kilogram, Unit: mass.KG, Until: b.Today().Add(2), Reason: "sore"})
+	assert.Equal(t, []string{"20 kg in force", "24 kg replaced"}, states())
+	rows := b.Decisions(a.ID)
+	assert.Contains(t, rows[0].String(), "Taking it back leaves 24 kg for Kettlebell swing until 20 Mar: asked for it.")
+	assert.Contains(t, rows[1].String(), "Replaced by 20 kg for Kettlebell swing until 12 Mar: sore, for as long as that stands.")
+
+	b.now = b.now.AddDate(0, 0, 3)
+	assert.Equal(t, []string{"20 kg over", "24 kg in force"}, states(), "it stands again")
+	b.now = b.now.AddDate(0, 0, -3)
+	keep(gym.Override{Tier: gym.Light, Reason: "tired"})
+	assert.Equal(t, []string{"at most the light tier in force", "20 kg in force", "24 kg replaced"}, states(), "for the other movements")
+	require.NoError(t, b.VoidOverride(rows[0].ID))
+	assert.Equal(t, 24*mass.Kilogram, b.swing(a).Decision.Load, "as was said")
+	require.NoError(t, b.VoidOverride(rows[1].ID))
+	b.now = b.now.Add(time.Hour)
+	require.NoError(t, b.Comeback(a.ID, []float64{0.5, 0.7}))
+	assert.Contains(t, b.Decisions(a.ID)[0].String(), "Taking it back leaves at most the light tier for every movement: tired.")
+	b.now = b.now.Add(time.Hour)
+	require.NoError(t, b.Comeback(a.ID, []float64{0.8}))
+	rows = b.Decisions(a.ID)
+	assert.Equal(t, []desk.DecisionState{desk.InForce, desk.Replaced}, []desk.DecisionState{rows[0].State, rows[1].State})
+}
+
 // Every bout stays in the log of its movement, the void ones with their reason.
 func TestTheLogOfBoutsKeepsVoidOnes(t *testing.T) {
 	b, a := swinging(t, 16*mass.Kilogram, 1)

@@ -36,6 +36,20 @@ func Decide(s Suggestion, r Rack, movement gym.MovementKey, on day.Date, overrid
 	return d
 }
 
+// Speaking returns the overrides that [Decide] heeds for a movement on a day: at most
+// one that sets a load and one that makes it lighter. For the empty movement they are
+// those for every movement.
+func Speaking(movement gym.MovementKey, on day.Date, overrides []gym.Override) []gym.Override {
+	var speaking []gym.Override
+	set, share := loudest(movement, on, overrides)
+	for _, o := range []*gym.Override{set, share} {
+		if o != nil {
+			speaking = append(speaking, *o)
+		}
+	}
+	return speaking
+}
+
 // loudest returns the override that sets what a movement is done with on a day,
 // and the one that makes it lighter; nil is none.
 func loudest(movement gym.MovementKey, on day.Date, overrides []gym.Override) (set, share *gym.Override) {

@@ -87,7 +87,7 @@ func (l *decisions) speaking(movement gym.MovementKey) int {
 func (l *decisions) cell(row, column int) kit.Cell {
 	r := l.rows[row]
 	c := kit.Cell{Void: r.State == desk.TakenBack && column != colState}
-	if r.State == desk.TakenBack || r.State == desk.Over {
+	if r.State != desk.InForce && r.State != desk.StillToCome {
 		c.Tone = look.Muted
 	}
 	switch column {
