@@ -59,6 +59,7 @@ type Load struct {
 	Text string // "142.5", "done", "–"
 	Or   string // the other number, of a lifter who settles: the lighter one
 	Reps string // "× 3", where not everybody does the same
+	Last bool   // it is lifted when all stations have lifted
 }
 
 // String writes the load in one line, the lighter number first.
@@ -208,6 +209,7 @@ func (s State) row(l desk.BoardLifter, m clock.Moment) Row {
 	set := l.Sets[now]
 	r.Now = loadOf(l, set, unit)
 	if lifts := set.Likely() > 0; lifts {
+		r.Now.Last = set.Last
 		r.Discs, r.Bare = discsOf(set.Discs, unit, s.Book.Settings.SportDiscs), len(set.Discs) == 0
 	}
 	if next != clock.None && next < len(l.Sets) {

@@ -98,7 +98,7 @@ func (r rowSize) twoLines(label float32) float32 {
 }
 
 // nowWidth is the width of the load to be lifted: large, before it the lighter
-// number while a call is open, after it the reps.
+// number while a call is open, after it the reps and who waits for all others.
 func nowWidth(l Load) float32 {
 	return share(l.Text, true)*nowShare + share(before(l), true) + share(after(l), true) + 2*hair
 }
@@ -113,10 +113,14 @@ func before(l Load) string {
 
 // after is what stands after the load to be lifted.
 func after(l Load) string {
-	if l.Or != "" || l.Reps == "" {
-		return ""
+	words := ""
+	if l.Or == "" && l.Reps != "" {
+		words = " " + l.Reps
 	}
-	return " " + l.Reps
+	if l.Last {
+		words += " last"
+	}
+	return words
 }
 
 // nextWidth is the width of the load after this one, or of what stands there for a
