@@ -50,6 +50,7 @@ type Row struct {
 	Now    Load
 	Discs  []kit.PlateDisc // on one side, the first inside
 	Bare   bool            // the bar alone is lifted
+	Bar    string          // "bar 15", where it is of another mass than the station's own
 	Next   Load
 	Record bool // the day's set was a record
 }
@@ -98,9 +99,13 @@ func (s State) station(name string, number int, lifters []desk.BoardLifter, m cl
 		return nil
 	}
 	st := Station{Name: name, Number: number}
+	bar := s.otherBar(number-1, lifters[0].Bar)
 	for _, l := range lifters {
 		r := s.row(l, m)
 		r.Name = names[l.Athlete]
+		if r.Bare || len(r.Discs) > 0 {
+			r.Bar = bar
+		}
 		st.Rows = append(st.Rows, r)
 	}
 	return []Station{st}

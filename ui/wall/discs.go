@@ -38,9 +38,9 @@ func discsOf(discs []plates.Disc, unit mass.Unit, sport bool) []kit.PlateDisc {
 // discsWidth is the width of a row's plates with labels of a size, both in shares of
 // the text size.
 func discsWidth(r Row, label float32) float32 {
-	w := float32(flange + sleeveEnd)
+	w := flange + sleeveEnd + r.barWidth()
 	if r.Bare {
-		return w + 0.3 + share(bareText, false)
+		return w + 0.3 + share(r.bare(), false)
 	}
 	for _, run := range runsOf(r.Discs) {
 		w += run.width(label)
@@ -90,8 +90,6 @@ func (r run) width(label float32) float32 {
 	return discWidth(r.PlateDisc, label) + float32(r.edges())*edge + discGap
 }
 
-const bareText = "bar"
-
 // discWidth is the width of one disc with its mass at a share of the text size.
 func discWidth(d kit.PlateDisc, label float32) float32 {
 	return max(d.Width*discHeight, share(d.Label, true)*label+labelPad)
@@ -106,12 +104,16 @@ func (p painter) discs(a area, r Row, f fit) {
 	t := f.text
 	label := f.label
 	middle := a.y + a.h/2
-	whole := discsWidth(r, label) * t
+	if named := r.barWidth() * t; named > 0 {
+		p.line(area{a.x, a.y, named, a.h}, r.Bar, style{size: t, bold: true, ink: p.pal[look.Accent]})
+		a.x, a.w = a.x+named, a.w-named
+	}
+	whole := (discsWidth(r, label) - r.barWidth()) * t
 	p.box(area{a.x, middle - 0.08*t, whole, 0.16 * t}, p.pal[look.Edge], none, 0, 0)
 	p.box(area{a.x, middle - 0.3*t, flange * t * 0.8, 0.6 * t}, p.pal[look.Edge], none, 0, 0.03*t)
 	x := a.x + flange*t
 	if r.Bare {
-		p.line(area{x + (sleeveEnd+0.3)*t, a.y, a.w, a.h}, bareText, style{size: t, ink: p.pal[look.Muted]})
+		p.line(area{x + (sleeveEnd+0.3)*t, a.y, a.w, a.h}, r.bare(), style{size: t, ink: p.pal[look.Muted]})
 		return
 	}
 	for _, run := range runsOf(r.Discs) {
