@@ -3,6 +3,7 @@ package wall
 import (
 	"fmt"
 	"image/color"
+	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -21,7 +22,7 @@ func (p painter) work(w Work, at workPage, turn, pages int, notice string) {
 			p.panel(where, at.panel, part, f)
 		}
 	}
-	p.foot(w.foot(turn, pages, notice), f.frame)
+	p.foot(w.foot(at, turn, pages, notice), f.frame)
 }
 
 // hint says how the loads are to be read.
@@ -34,17 +35,24 @@ func (w Work) hint() string {
 }
 
 // foot is the one line of small text.
-func (w Work) foot(turn, pages int, notice string) string {
-	text := w.hint()
+func (w Work) foot(at workPage, turn, pages int, notice string) string {
 	switch {
 	case notice != "":
 		return notice
 	case len(w.Panels) == 0:
 		return "No conditioning is planned for this class"
-	case pages > 1:
-		return fmt.Sprintf("Page %d of %d   ·   %s", turn+1, pages, text)
 	}
-	return text
+	var parts []string
+	if pages > 1 {
+		parts = append(parts, fmt.Sprintf("Page %d of %d", turn+1, pages))
+	}
+	if at.page+1 < len(at.fit.pages) {
+		parts = append(parts, "this workout goes on on the next page")
+	}
+	if at.loads() {
+		parts = append(parts, w.hint())
+	}
+	return strings.Join(parts, "   ·   ")
 }
 
 // workHead names the workout beside its clock.
@@ -86,10 +94,13 @@ func (p painter) panel(a area, panel Panel, at part, f workFit) {
 	t, high := f.text, itemShare*f.text
 	p.box(a, p.pal[look.Surface], none, 0, 0.25*t)
 	x, y, w := a.x+panelPads/2*t, a.y+panelPad/2*t, a.w-panelPads*t
-	for _, title := range panel.titles() {
+	for i, title := range panel.titles() {
+		if i > 0 && !f.abreast {
+			y += high
+		}
 		p.title(area{x, y, w, high}, title, f)
-		y += high
 	}
+	y = a.y + f.head*t - panelPad/2*t
 	for n := at.from; n < at.to; n++ {
 		item := area{x, y, w, f.rowHigh(n) * t}
 		p.item(item, panel.Items[n], f.two[n], f)
@@ -117,7 +128,7 @@ func (p Panel) titles() []title {
 
 func (p painter) title(a area, t title, f workFit) {
 	if t == tierNames {
-		p.loads(a, [3]string{"Full", "Mid", "Light"}, look.Muted, false, f)
+		p.loads(a, tiers, look.Muted, false, f)
 		return
 	}
 	p.line(a, elide(string(t), f.text, true, a.w), style{size: f.text, bold: true, ink: p.pal[look.Accent]})

@@ -22,6 +22,8 @@ type workFit struct {
 	load float32 // width of a tier's load, in shares of the text size
 	two  []bool  // the loads of the movement stand under it
 	head float32 // height over the movements, in shares of the text size
+
+	abreast bool // the names of the tiers stand beside the tracks
 }
 
 // Sizes of a panel, in shares of the text size.
@@ -32,6 +34,20 @@ const (
 	panelPad  = 0.4  // over and under it
 	markShare = 0.85 // before a movement that has a mark
 )
+
+// loads reports whether some movement of the page has loads.
+func (at workPage) loads() bool {
+	for _, c := range at.fit.pages[at.page] {
+		for _, part := range c {
+			for _, item := range at.panel.Items[part.from:part.to] {
+				if item.Loads[0] != "" {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
 
 // fitWork lays out every workout and says how long each page stands. Work without a
 // workout has one empty page.
@@ -114,8 +130,23 @@ func (f *workFit) setLines(p Panel) bool {
 		}
 		f.two[i] = name+loads > room
 	}
-	f.head = panelPad + itemShare*float32(len(p.titles()))
+	lines := len(p.titles())
+	f.abreast = lines > 1 && share(p.Tracks, true)+hair+f.tiersWidth() <= room
+	if f.abreast {
+		lines = 1
+	}
+	f.head = panelPad + itemShare*float32(lines)
 	return true
+}
+
+// tiers are the names of the loads of a movement.
+var tiers = [3]string{"Full", "Mid", "Light"}
+
+// tiersWidth is the width of the names of the tiers, each over its loads, in shares of
+// the text size.
+func (f workFit) tiersWidth() float32 {
+	first := max(0, share(tiers[0], false)-f.load) // it may begin before its loads
+	return first + hair + float32(len(tiers))*(f.load+loadGap)
 }
 
 // loadsWidth is the width of a movement's loads, in shares of the text size.

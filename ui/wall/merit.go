@@ -46,18 +46,20 @@ func (m merit) better(than merit) bool {
 
 // bestOf tries letters from the largest down and returns the best layout with
 // letters of at least the least angle. On a screen that has no room for a single
-// row in them they get as much smaller as they must.
+// row in them they get as much smaller as they must, and one minute of arc more where
+// that is better: nobody sees it, and a workout torn over two pages everybody does.
 func bestOf[T interface {
 	merit(wait time.Duration) merit
 }](wait time.Duration, at func(arc float64) []T) (best T, ok bool) {
-	for arc := MostArc; arc >= smallestArc; arc-- {
+	last := float64(smallestArc)
+	for arc := MostArc; arc >= last; arc-- {
 		for _, f := range at(arc) {
+			if !ok {
+				last = lastTried(arc)
+			}
 			if !ok || f.merit(wait).better(best.merit(wait)) {
 				best, ok = f, true
 			}
-		}
-		if ok && arc <= LeastArc {
-			break
 		}
 	}
 	return best, ok
@@ -66,3 +68,11 @@ func bestOf[T interface {
 // smallestArc is the angle under which nothing is shown at all: nobody would tell it
 // from dust.
 const smallestArc = 3
+
+// lastTried is the smallest angle to try when one is the largest that has room.
+func lastTried(arc float64) float64 {
+	if arc >= LeastArc {
+		return LeastArc
+	}
+	return max(smallestArc, arc-1)
+}
