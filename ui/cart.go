@@ -13,6 +13,7 @@ import (
 
 // cart is the place at the window's foot where a long step is seen on its way.
 type cart struct {
+	foot   *fyne.Container // the line and what stands beside it
 	line   *fyne.Container
 	name   *kit.Text
 	bar    *kit.Progress
@@ -21,11 +22,13 @@ type cart struct {
 	works  sync.WaitGroup // while the step has hold of the file
 }
 
-func newCart() *cart {
+// newCart makes the place at the end of a row, whose other thing has the rest of it.
+func newCart(beside fyne.CanvasObject) *cart {
 	c := &cart{name: kit.NewCaption(""), bar: kit.NewProgress()}
 	stop := kit.NewButton("Stop", func() { c.cancel() }).Plain().Tip("Nothing of it is kept")
 	c.line = kit.Row(look.Gap3, c.name, c.bar, stop)
 	c.line.Hide()
+	c.foot = kit.Row(0, kit.Fill(beside), c.line)
 	return c
 }
 
@@ -33,13 +36,21 @@ func (c *cart) start(step *desk.LongStep, cancel context.CancelFunc) {
 	c.step, c.cancel = step, cancel
 	c.name.SetText("On its way: " + step.Label())
 	c.bar.Set(0, 0)
-	c.line.Show()
+	c.seen(true)
+}
+
+// seen shows the place or gives its room back to what stands beside it.
+func (c *cart) seen(yes bool) {
+	if c.line.Hide(); yes {
+		c.line.Show()
+	}
+	c.foot.Refresh()
 }
 
 func (c *cart) arrived() {
 	c.cancel()
 	c.step = nil
-	c.line.Hide()
+	c.seen(false)
 }
 
 // stop stops the step on its way and reports whether there was one that nothing

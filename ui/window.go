@@ -67,7 +67,8 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 		w.speed = 1
 	}
 	w.life, w.end = context.WithCancel(context.Background())
-	w.notice, w.cart = kit.NewNotice(), newCart()
+	w.notice = kit.NewNotice()
+	w.cart = newCart(w.notice)
 	w.gym = kit.NewStrong(d.Settings().Name).Shrinks(120)
 	for _, m := range makers {
 		w.names = append(w.names, m.name)
@@ -84,7 +85,7 @@ func NewWindow(in fyne.Window, d *desk.Desk, o Options) *Window {
 }
 
 func (w *Window) content() fyne.CanvasObject {
-	foot := kit.Column(0, kit.NewRule(), kit.Tall(look.ControlHeight, kit.Fill(kit.Row(0, kit.Fill(w.notice), w.cart.line))))
+	foot := kit.Column(0, kit.NewRule(), kit.Tall(look.ControlHeight, kit.Fill(w.cart.foot)))
 	body := kit.Column(0, kit.Fill(w.stage), foot)
 	return container.NewBorder(nil, nil, w.side(), nil, body)
 }

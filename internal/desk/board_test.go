@@ -83,7 +83,7 @@ func TestSecondLoads(t *testing.T) {
 	b.come(c.ID, "Bo Ito", gym.StandardM, "back-squat", "")
 	rows := b.SecondLoads(mustClass(t, b.Desk, c.ID))
 	require.Len(t, rows, 2)
-	assert.Equal(t, desk.SecondLoad{Athlete: rows[0].Athlete, Name: "Ada Lund", Lift: "Front squat", Work: "4 × 6", Load: "70 kg", Why: "70 % of the 5RM, 100 kg"}, rows[0])
+	assert.Equal(t, desk.SecondLoad{Athlete: rows[0].Athlete, Name: "Ada Lund", Short: "Ada L.", Lift: "Front squat", Work: "4 × 6", Load: "70 kg", Why: "70 % of the 5RM, 100 kg"}, rows[0])
 	assert.Empty(t, rows[1].Load)
 	assert.Equal(t, "no 5RM of Back squat is known", rows[1].Why)
 }

@@ -11,6 +11,7 @@ import (
 type SecondLoad struct {
 	Athlete gym.ID
 	Name    string
+	Short   string // the name, no longer than tells the class apart
 	Lift    string
 	Work    string // "4 × 6"
 	Load    string // empty where nothing is known
@@ -22,16 +23,31 @@ type SecondLoad struct {
 // lift.
 func (d *Desk) SecondLoads(c gym.Class) []SecondLoad {
 	var rows []SecondLoad
-	for _, l := range c.Lifters {
+	shorts := d.shortsIn(c)
+	for at, l := range c.Lifters {
 		piece, _ := c.Piece(l.Track)
+		from := len(rows)
 		for _, s := range piece.Scheme {
 			rows = append(rows, d.bySets(l, piece.Lift, s))
 		}
 		if !piece.Second.Empty() {
 			rows = append(rows, d.secondLoad(l, piece.Second))
 		}
+		for i := range rows[from:] {
+			rows[from+i].Short = shorts[at]
+		}
 	}
 	return rows
+}
+
+// shortsIn are the short names of a class's lifters, in their order.
+func (d *Desk) shortsIn(c gym.Class) []string {
+	names := make([]string, len(c.Lifters))
+	for i, l := range c.Lifters {
+		a, _ := d.Athlete(l.Athlete)
+		names[i] = a.Name
+	}
+	return shortNames(names)
 }
 
 // bySets is a lifter's load for sets at a percentage of the 1RM.

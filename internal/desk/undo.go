@@ -54,6 +54,9 @@ func (d *Desk) shift(from, to *[]step) (string, *LongStep, error) {
 	}
 	last := (*from)[len(*from)-1]
 	changes, label := d.asOfNow(last), fmt.Sprintf("take back %q", last.label)
+	if from == &d.redo {
+		label = fmt.Sprintf("make %q again", last.label)
+	}
 	if err := d.mayTurn(last); err != nil {
 		return last.label, nil, fmt.Errorf("%s: %w", label, err)
 	}

@@ -62,7 +62,9 @@ func (b *callBar) set(m clock.Moment) {
 	if !ok {
 		b.name.SetText("Nobody is checked in")
 	}
-	b.ask.Say(b.question(row, owed, owes, m), toneIf(owes && owed.Late, look.Warn, look.Muted))
+	whole, short := b.question(row, owed, owes, m)
+	b.ask.Or(short)
+	b.ask.Say(whole, toneIf(owes && owed.Late, look.Warn, look.Muted))
 	finding := ok && row.Path.Finding
 	for _, c := range b.climbs {
 		show(c, !finding)
@@ -103,26 +105,32 @@ func (b *callBar) clock(m clock.Moment) {
 	b.back.Able(m.Started)
 }
 
-// question says what the call is about.
-func (b *callBar) question(row desk.BoardLifter, owed desk.Owed, owes bool, m clock.Moment) string {
-	if row.Fault != nil {
-		return kit.Sentence(row.Fault)
-	}
-	if warning := b.live.warnings[row.Athlete]; warning != "" && !owes {
-		return "Mind: " + warning
-	}
-	if !owes {
-		return b.standing(row, m)
-	}
-	set := row.Sets[owed.Asked]
-	text := fmt.Sprintf("Rung %d, %s %s%s: how did it move?", owed.Asked+1, times(set.Reps), set.Likely().In(row.Unit), aSide(row, set)) + brings(row, owed.Rung)
-	if owed.Late {
-		text = "Late call. " + text
-	}
+// question says what the call is about, and for where that has no room the same
+// without the plates, which stand on the station's card too.
+func (b *callBar) question(row desk.BoardLifter, owed desk.Owed, owes bool, m clock.Moment) (whole, short string) {
+	mind := ""
 	if warning := b.live.warnings[row.Athlete]; warning != "" {
-		text += " Mind: " + warning
+		mind = " Mind: " + warning
 	}
-	return text
+	switch {
+	case row.Fault != nil:
+		return kit.Sentence(row.Fault), ""
+	case !owes && mind != "":
+		return strings.TrimSpace(mind), ""
+	case !owes:
+		return b.standing(row, m), ""
+	}
+	const asks = ": how did it move?"
+	set := row.Sets[owed.Asked]
+	about := fmt.Sprintf("Rung %d, %s %s", owed.Asked+1, times(set.Reps), set.Likely().In(row.Unit))
+	if owed.Late {
+		about = "Late call. " + about
+	}
+	also := brings(row, owed.Rung) + mind
+	if short = about + asks; also != "" {
+		short = about + "." + also
+	}
+	return about + aSide(row, set) + asks + also, short
 }
 
 // aSide writes the whole stack, for which a row has no room.

@@ -37,23 +37,23 @@ type results struct {
 func newResults(f *Floor) *results {
 	r := &results{floor: f}
 	r.list = kit.NewDataList([]kit.ListColumn{
-		{Title: "Lifter", Width: 150, Grow: 2},
-		{Title: "Lift", Width: 130, Grow: 1},
-		{Title: "From the climb", Width: 110},
-		{Title: "Logged", Width: 104},
-		{Title: "What it means", Width: 190, Grow: 1},
+		{Title: "Lifter", Width: 120, Grow: 2},
+		{Title: "Lift", Width: 176, Grow: 1},
+		{Title: "From the climb", Width: 112},
+		{Title: "Logged", Width: 134},
+		{Title: "What it means", Width: 198, Grow: 1},
 	}, kit.Rows{Len: func() int { return len(r.rows) }, Cell: r.cell})
 	r.list.Empty = "Nobody is checked in for a main lift."
 	r.list.OnCursor = func(int) { r.detail() }
 	r.list.OnOpen = func(int) { r.confirm() }
 	r.list.OnRune = r.typed
 	r.second = kit.NewDataList([]kit.ListColumn{
-		{Title: "Athlete", Width: 120, Grow: 2}, {Title: "Lift", Width: 110, Grow: 1}, {Title: "Sets", Width: 56}, {Title: "Load", Width: 76, End: true},
+		{Title: "Athlete", Width: 80, Grow: 1}, {Title: "Lift", Width: 140}, {Title: "Sets", Width: 66}, {Title: "Load", Width: 78, End: true},
 	}, kit.Rows{Len: func() int { return len(r.loads) }, Cell: r.secondCell})
 	r.second.Empty = "No track lifts by percentages today."
 	onwards := kit.Row(look.Gap2, kit.Fill(), kit.NewButton("Conditioning", f.toConditioning).Key("K"), kit.NewButton("Finish", f.toSummary).Key("Q"))
 	right := kit.Column(look.Gap3, r.entry(), kit.Fill(kit.NewCard("By percentages, everybody's load", kit.NewPanel(r.second))), onwards)
-	r.all = kit.Row(look.Gap3, kit.Fill(kit.NewPanel(r.list)), kit.Full(kit.Wide(430, right)))
+	r.all = kit.Row(look.Gap3, kit.Fill(kit.NewPanel(r.list)), kit.Full(kit.Wide(404, right)))
 	return r
 }
 
@@ -94,7 +94,7 @@ func (r *results) secondCell(row, column int) kit.Cell {
 	s := r.loads[row]
 	switch column {
 	case 0:
-		return kit.Cell{Text: s.Name}
+		return kit.Cell{Text: s.Name, Or: s.Short}
 	case 1:
 		return kit.Cell{Text: s.Lift, Tone: look.Muted}
 	case 2:

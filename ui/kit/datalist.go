@@ -20,6 +20,7 @@ type ListColumn struct {
 // with an ellipsis.
 type Cell struct {
 	Text  string
+	Or    string // said instead where the text has no room; empty cuts the text
 	Bold  bool
 	Tone  look.Meaning // of the text; the zero value is look.Text
 	Shape Shape        // before the text

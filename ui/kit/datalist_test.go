@@ -265,3 +265,13 @@ func TestTheCursorStaysInSightWhenTheListShrinks(t *testing.T) {
 	uitest.See(t, w, "row 5", "row 9")
 	uitest.NotSee(t, w, "row 4")
 }
+
+// A shorter name stands where the whole one has no room, and only there.
+func TestACellHasAnotherTextWhereItIsNarrow(t *testing.T) {
+	uitest.App(t, look.Dark())
+	l := kit.NewDataList([]kit.ListColumn{{Title: "Whole", Width: 160}, {Title: "Short", Width: 80}}, kit.Rows{
+		Len:  func() int { return 1 },
+		Cell: func(int, int) kit.Cell { return kit.Cell{Text: "Matteo Ferrandi", Or: "Matteo F."} },
+	})
+	uitest.See(t, openList(t, l), "Matteo Ferrandi", "Matteo F.")
+}

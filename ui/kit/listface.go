@@ -221,6 +221,9 @@ func (c *listCell) fill(cell Cell, x, y, width float32, end bool) {
 		}
 	}
 	text := elide(cell.Text, look.BodySize, cell.Bold, inner-mark)
+	if text != cell.Text && cell.Or != "" {
+		text = elide(cell.Or, look.BodySize, cell.Bold, inner-mark)
+	}
 	if c.glyph != nil {
 		c.glyph.set(cell.Shape, look.Color(toneOr(cell.Mark, look.Muted)))
 		at := left
