@@ -46,9 +46,9 @@ func amountWithin(m gym.Movement, seconds float64) int {
 }
 
 // build gives chosen movements their amounts, and the format its times, drawn so
-// that the window is met more often than not. The amount of a slot of EMOM or of
-// intervals is one that a slow athlete has done before its time is over; 0 is that
-// none is.
+// that the window is met more often than not. The amount of a minute of EMOM is one
+// that a slow athlete has done before it is over, that of an interval one that fills
+// a usual athlete's time of work; 0 is that none is.
 func (c *composer) build(f gym.Format, movements []gym.Movement) gym.Workout {
 	w := gym.Workout{Format: f}
 	want := c.length()
@@ -59,11 +59,11 @@ func (c *composer) build(f gym.Format, movements []gym.Movement) gym.Workout {
 		w.Seconds = wholeMinutes(want)
 	case gym.EMOM:
 		w.Seconds = wholeMinutes(want)
-		each, amount = min(30+5*float64(c.random.IntN(3)), c.slot(60)), amountWithin
+		each, amount = min(30+5*float64(c.random.IntN(3)), c.minute()), amountWithin
 	case gym.Intervals:
 		w.Work, w.Rest = c.workAndRest()
 		w.Rounds = max(2, (want+w.Rest)/(w.Work+w.Rest))
-		each, amount = c.slot(w.Work), amountWithin
+		each, amount = float64(w.Work)/c.brief.Pace.Factor, amountWithin // the rest takes the tiredness away
 	case gym.PlainSets:
 		w.Rounds, w.Rest = 3+c.random.IntN(3), 60
 	case gym.Chipper:
@@ -98,10 +98,9 @@ func (c *composer) work(seconds int) float64 {
 	return float64(seconds) / (p.Factor * (1 + p.Fatigue/2))
 }
 
-// slot returns about how many fresh seconds a slow athlete has done in a slot.
-func (c *composer) slot(seconds int) float64 {
-	return c.work(seconds) / math.Exp(c.brief.Pace.Spread)
-}
+// minute returns about how many fresh seconds a slow athlete has done in a minute of
+// EMOM.
+func (c *composer) minute() float64 { return c.work(60) / math.Exp(c.brief.Pace.Spread) }
 
 // capFor puts a cap where a slow athlete still gets most of it done.
 func (c *composer) capFor(want int) int {

@@ -49,8 +49,9 @@ func (c *composer) unfit(m gym.Movement) reason {
 }
 
 // loads reports whether a movement tires a lift: it loads the same region, moves
-// the same way, or loads the whole body. Machines tire the whole body for no lift,
-// and carries none of the upper body's (common practice, no source).
+// the same way, or loads the whole body. Machines and what is done for breath alone
+// tire the whole body for no lift, and carries for none of the upper body (common
+// practice, no source).
 func loads(m gym.Movement, l gym.Lift) bool {
 	whole := m.Region == gym.WholeBody && m.Pattern != gym.Engine &&
 		(l.Region == gym.Lower || l.Region == gym.Upper && m.Pattern != gym.Carry)

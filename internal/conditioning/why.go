@@ -11,7 +11,7 @@ import (
 // why gives the reasons of a proposal.
 func (c *composer) why(p Proposal, movements []gym.Movement) []string {
 	b := c.brief
-	why := []string{fmt.Sprintf("A day of %s: your table gives it %s.", repsOf(b.Reps), list(names(c.formats), "or"))}
+	why := []string{c.whyFormat()}
 	if b.Main.Key != "" {
 		if i := slices.IndexFunc(movements, c.supports); i >= 0 {
 			why = append(why, fmt.Sprintf("%s supports %s (%s).", movements[i].Name, b.Main.Name, bodyOf(b.Main.Region)))
@@ -20,7 +20,7 @@ func (c *composer) why(p Proposal, movements []gym.Movement) []string {
 		}
 	}
 	if b.Next.Key != "" {
-		why = append(why, fmt.Sprintf("Nothing in it loads the %s or moves as %s does, which comes next.", bodyOf(b.Next.Region), b.Next.Name))
+		why = append(why, fmt.Sprintf("No lift of the %s is in it, and nothing moves as %s does, which comes next.", bodyOf(b.Next.Region), b.Next.Name))
 	}
 	if b.Apart > 1 {
 		why = append(why, fmt.Sprintf("No movement in it comes again within %d days, before or after.", b.Apart-1))
@@ -35,6 +35,15 @@ func (c *composer) why(p Proposal, movements []gym.Movement) []string {
 		}
 	}
 	return append(why, fmt.Sprintf("It takes a usual athlete about %s (%s).", clock(p.Duration.Usual.Seconds), p.Duration.Minutes()))
+}
+
+// whyFormat says where the format comes from.
+func (c *composer) whyFormat() string {
+	day := "A day of " + repsOf(c.brief.Reps)
+	if _, listed := c.brief.Table[c.brief.Reps]; !listed {
+		return day + ": your table has no row for it, so any of its formats may come."
+	}
+	return day + ": your table gives it " + list(names(c.formats), "or") + "."
 }
 
 func repsOf(n int) string {

@@ -47,6 +47,9 @@ func (d *Desk) Compose(c gym.Cycle, at cycle.At, wish Wish, seed uint64) (condit
 		return conditioning.Proposal{}, err
 	}
 	plan, next := cycle.Copy(c, at), d.planned(c, at.Track, on.Add(1))
+	if plan.Kind == gym.RecoveryDay {
+		return conditioning.Proposal{}, fmt.Errorf("compose workout: %w: this is a recovery day, and what is composed is hard work; write something long and easy", conditioning.ErrNoProposal)
+	}
 	b := conditioning.Brief{
 		Reps: plan.Main.Reps, Near: d.near(c, at, wish.Apart), Apart: wish.Apart, Crowd: d.crowd(at.Track, on, wish.Class),
 		Shortest: wish.Shortest, Longest: wish.Longest, Movements: d.book.Movements, Table: by.Formats, Pace: d.Pace(),

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"windlass/internal/conditioning"
 	"windlass/internal/cycle"
 	"windlass/internal/day"
 	"windlass/internal/desk"
@@ -42,6 +43,25 @@ func TestComposedWorkoutsFitTheirDay(t *testing.T) {
 		}
 	}
 	assert.Greater(t, different, 10, "another seed gives another one")
+}
+
+// Hard work is no proposal for a recovery day.
+func TestARecoveryDayIsNotComposed(t *testing.T) {
+	b := newBench(t)
+	c := b.planned(8)
+	plan, _ := c.Plan(powerlifting)
+	recovery := 0
+	for _, x := range plan.Days {
+		if x.Kind != gym.RecoveryDay {
+			continue
+		}
+		recovery++
+		at := cycle.At{Track: powerlifting, Week: x.Week, Weekday: x.Weekday}
+		_, err := b.Compose(c, at, b.UsualWish(at, at.Date(c)), 1)
+		require.ErrorIs(t, err, conditioning.ErrNoProposal)
+		assert.ErrorContains(t, err, "recovery day")
+	}
+	assert.Positive(t, recovery, "or the test tells nothing")
 }
 
 // The gym's settings and this once's wish decide on the window, the days apart and

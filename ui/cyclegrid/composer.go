@@ -116,7 +116,7 @@ func (c *composer) propose() {
 	c.take.Able(err == nil)
 	c.back.Able(c.seed > 1)
 	if err != nil {
-		c.text.SetText("Nothing fits this day.")
+		c.text.SetText("Nothing is proposed.")
 		c.why.SetText(kit.Sentence(err))
 	}
 	e.fill()
