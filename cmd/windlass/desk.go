@@ -134,7 +134,7 @@ func (c *console) show(d *desk.Desk) {
 	c.engine.Choose(recall(speakerKept))
 	c.main = ui.NewWindow(c.window, d, ui.Options{
 		Speed:   c.options.pace.speed,
-		Wall:    func() { c.main.Fail(c.wall.next()) },
+		Wall:    c.nextWall,
 		Look:    func() { c.relook(d) },
 		Keeper:  keeper{c},
 		Machine: machine{c},

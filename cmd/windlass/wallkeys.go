@@ -16,6 +16,7 @@ const settleTime = 3 * time.Second
 // nothing here, but for Ctrl+W, which is the same in both.
 func (w *wallWindow) takeKeys() {
 	w.window.Canvas().SetOnTypedKey(w.typed)
+	w.window.Canvas().SetOnTypedRune(func(rune) { w.strayed() })
 	w.window.Canvas().AddShortcut(&desktop.CustomShortcut{KeyName: fyne.KeyW, Modifier: fyne.KeyModifierControl},
 		func(fyne.Shortcut) { w.next() })
 	w.app.Lifecycle().SetOnEnteredForeground(w.handOn)
@@ -36,6 +37,16 @@ func (w *wallWindow) typed(key *fyne.KeyEvent) {
 	case fyne.KeyEscape:
 		w.leave()
 	}
+}
+
+// strayed answers a letter that was typed here and is the desk's: it did nothing, but
+// the next one reaches the desk, or the wall says how to get there.
+func (w *wallWindow) strayed() {
+	if w.place.over() {
+		w.place.explain()
+		return
+	}
+	go askDesk(w.options.db, askFront)
 }
 
 // leave makes the wall a window again and shows the desk, if it lay under the wall.

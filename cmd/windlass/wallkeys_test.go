@@ -1,11 +1,13 @@
 package main
 
 import (
+	"path/filepath"
 	"testing"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"windlass/ui/wall"
 )
@@ -27,6 +29,23 @@ func TestNoStrayKeyFillsTheScreen(t *testing.T) {
 	assert.False(t, w.place.fills)
 	test.TapCanvas(w.window.Canvas(), fyne.NewPos(100, 100))
 	assert.True(t, w.clicked)
+}
+
+// A letter that strays to the wall is not lost twice: the desk gets the keyboard, or the
+// wall that lies over it says how to leave.
+func TestALetterBringsTheDeskBack(t *testing.T) {
+	db := filepath.Join(t.TempDir(), "gym.windlass")
+	mail, err := listenForWall(db)
+	require.NoError(t, err)
+	defer mail.Close()
+	asked := make(chan string, 1)
+	go serve(mail, map[string]func() string{askFront: func() string { asked <- askFront; return "" }})
+	w := &wallWindow{options: options{db: db}, place: &placing{}}
+	w.strayed()
+	assert.Equal(t, askFront, <-asked)
+	w.place = &placing{fills: true, only: true}
+	w.strayed()
+	assert.Equal(t, wayBack, w.place.notice)
 }
 
 // A wall that lies over the only desk keeps the keys that take it away.

@@ -22,12 +22,12 @@ func newWallProcess(o options) *wallProcess {
 
 // next opens the wall; an open one fills the screen, and one that fills it is
 // closed. On a machine with a second monitor a new wall fills that at once.
-func (p *wallProcess) next() error {
-	_, err := askWall(p.options.db, askNext)
-	if !errors.Is(err, errNoWall) {
-		return err
+func (p *wallProcess) next() (opened bool, err error) {
+	if _, err := askWall(p.options.db, askNext); !errors.Is(err, errNoWall) {
+		return false, err
 	}
-	return p.start()
+	err = p.start()
+	return err == nil, err
 }
 
 // close closes the wall, if there is one.
