@@ -24,6 +24,10 @@ type pieceList struct {
 // fewTracks is the height of three tracks; more are scrolled.
 const fewTracks = 204
 
+// ringRoom keeps the mark of the keyboard around a widget from being cut off where
+// what scrolls ends.
+const ringRoom = look.Gap1
+
 // pieceRow is one track: its lift and its rep count.
 type pieceRow struct {
 	list  *pieceList
@@ -39,7 +43,7 @@ type pieceRow struct {
 
 func newPieceList(s *setUp) *pieceList {
 	p := &pieceList{setUp: s, box: kit.Column(look.Gap3)}
-	p.sight = kit.Scroll(p.box)
+	p.sight = kit.Scroll(kit.Pad(ringRoom, p.box))
 	p.all = kit.NewCard("What each track lifts", p.sight)
 	return p
 }
@@ -55,7 +59,7 @@ func (p *pieceList) refresh() {
 			p.box.Objects = append(p.box.Objects, p.rows[i].all)
 		}
 		p.box.Refresh()
-		p.sight.SetMinSize(fyne.NewSize(0, min(p.box.MinSize().Height, fewTracks)))
+		p.sight.SetMinSize(fyne.NewSize(0, min(p.box.MinSize().Height, fewTracks)+2*ringRoom))
 	}
 	for i, piece := range f.class.Pieces {
 		p.rows[i].set(piece)
@@ -64,7 +68,7 @@ func (p *pieceList) refresh() {
 
 func newPieceRow(p *pieceList) *pieceRow {
 	r := &pieceRow{list: p, track: kit.NewStrong(""), count: kit.NewCaption("")}
-	r.lift = kit.NewChoice("", nil, r.take).Hint("No main lift today").Least(150)
+	r.lift = kit.NewChoice("", nil, r.take).Hint("No main lift today").Least(142)
 	r.reps = kit.NewSegmented([]string{"5RM"}, 0, r.turn)
 	head := kit.Row(look.Gap2, kit.Fill(r.track), r.count)
 	r.all = kit.Column(look.Gap1, head, kit.Row(look.Gap2, kit.Fill(r.lift), r.reps))

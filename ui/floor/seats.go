@@ -43,7 +43,8 @@ func newSeatBoard(s *setUp) *seatBoard {
 	share := kit.NewButton("Share anew", s.share).Key("F6")
 	b.small = kit.NewToggle("Plates under 1 kg on top rungs only (F11)", false, func(yes bool) { s.floor.keepSmall(yes) })
 	b.key = kit.Row(look.Gap2, kit.NewMark(kit.Diamond, look.Muted, 12), kit.Fill(kit.NewCaption("counted from an estimate, until there is a result").Shrinks(80)))
-	b.all = kit.NewCard("Stations", kit.Column(look.Gap2, kit.Fill(kit.Scroll(b.grid)), b.key, b.small), b.moves, share)
+	besideBar := kit.Wide(look.Gap3, kit.Column(0)) // no tile lies under the scroll bar
+	b.all = kit.NewCard("Stations", kit.Column(look.Gap2, kit.Fill(kit.Scroll(kit.Row(0, kit.Fill(b.grid), besideBar))), b.key, b.small), b.moves, share)
 	return b
 }
 
