@@ -95,7 +95,7 @@ func ReadWindow(shortest, longest string) (from, to int, err error) {
 		return 0, 0, err
 	}
 	if to < from {
-		return 0, 0, fmt.Errorf("read minutes: the most, %s, is under the least, %s; turn them round", WindowText(to), WindowText(from))
+		return 0, 0, fmt.Errorf("keep minutes: the most, %s, is under the least, %s; turn them round", WindowText(to), WindowText(from))
 	}
 	return from, to, nil
 }

@@ -61,7 +61,12 @@ func (c *composing) keys() []room.Key {
 }
 
 func (c *composing) usual() {
-	c.done("Workouts are composed by what is usual.", c.host.Desk().KeepUsualComposing())
+	if !c.done("Workouts are composed by what is usual.", c.host.Desk().KeepUsualComposing()) {
+		return
+	}
+	for _, k := range []*kept{c.from, c.to, c.apart} {
+		k.show() // also over what was refused
+	}
 	c.refresh()
 }
 

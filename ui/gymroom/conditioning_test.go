@@ -34,8 +34,12 @@ func TestWhatIsComposedByIsKeptAtOnceAndRefusedInPlace(t *testing.T) {
 	assert.Contains(t, h.Said[len(h.Said)-1], "days of 1 have no format of conditioning", "the last stays")
 	assert.Equal(t, []gym.Format{gym.Intervals}, by().Formats[1])
 	picture(t, h, "conditioning")
+	uitest.Fill(t, h.On, "Days from a movement to the next time", "99")
+	uitest.Key(t, h.On, fyne.KeyReturn)
+	uitest.See(t, h.On, "Could not")
 	h.Press(t, "U")
 	assert.Equal(t, gym.UsualComposing(), by())
+	uitest.NotSee(t, h.On, "Could not", "99")
 }
 
 // A rep count that the table lacks takes any of its formats, until one is ticked.

@@ -139,10 +139,10 @@ func scroll(o fyne.CanvasObject) fyne.CanvasObject { return kit.Scroll(kit.Pad(l
 // so that their titles stand on one line.
 func level() fyne.CanvasObject { return kit.Tall(look.ControlHeight, kit.Fill()) }
 
-// saved says that a change was kept, and offers to take it back; an error it
-// hands on for its field.
+// saved says that a change was kept, and offers to take it back. An error it says
+// whole, as a field has room for its beginning only, and hands on for the field.
 func (g *Gym) saved(sentence string, err error) error {
-	if err == nil {
+	if g.host.Fail(err) {
 		g.host.Say(sentence, true)
 	}
 	return err
