@@ -63,7 +63,7 @@ func (s *summary) refresh() {
 		s.names[i].SetText(figureNames[i][several(n)])
 	}
 	s.records.SetText(lines(sum.Records, "No record rose today."))
-	s.missed.SetText(lines(sum.Missed, "Nobody: every result counted."))
+	s.missed.SetText(lines(sum.Missed, "Nobody so far."))
 	done := s.floor.class.Stage == gym.Finished
 	s.open.SetText(openWords(sum.Open, s.floor.desk().OpenBouts(s.floor.class), done))
 	show(s.finish, !done)
