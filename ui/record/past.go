@@ -34,7 +34,7 @@ type past struct {
 }
 
 // pastHeight is that of the chart and of the log.
-const pastHeight = 176
+const pastHeight = 152
 
 func newPast(l *lifts) *past {
 	p := &past{of: l, chart: kit.NewChart(200, pastHeight), stage: container.NewStack(), note: kit.NewCaption("").Shrinks(40)}
