@@ -83,6 +83,7 @@ func (p *placing) mind(found []monitor, err error) {
 		p.notice = byHand
 		return
 	}
+	p.only = len(found) < 2
 	own, ok := wallMonitor(found, p.choice)
 	switch {
 	case !p.begun && ok:
@@ -198,7 +199,9 @@ func (p *placing) fill(m monitor) {
 		return
 	}
 	p.fills = true
-	_ = keepHere(monitorKept, m.Name) // chosen anew next time, which needs no complaint
+	if !p.only { // the only screen is nobody's choice: it is the desk's when there are two
+		_ = keepHere(monitorKept, m.Name) // chosen anew next time, which needs no complaint
+	}
 	time.AfterFunc(arriveAfter, func() { fyne.Do(func() { p.window.SetFullScreen(true) }) })
 	time.AfterFunc(arriveAfter+redrawAfter, func() { fyne.Do(p.window.Content().Refresh) })
 }
