@@ -41,6 +41,9 @@ func (bs *Boards) findMovement(name string) (gym.Movement, bool) {
 	return bs.book.Movements[i], true
 }
 
+// Does reports whether a track does the workout.
+func (w BoardWorkout) Does(track gym.ID) bool { return slices.Contains(w.ids, track) }
+
 // UsualAt returns the leg of the course in which the class is thought to be, and
 // clock.None where nothing is thought.
 func (w BoardWorkout) UsualAt(m clock.WorkoutMoment) int { return clock.Position(w.Course, m) }
@@ -85,7 +88,7 @@ func legText(w gym.Workout, at conditioning.Leg) string {
 func (d *Desk) MoveOn(id, track gym.ID, back bool) error {
 	return d.tick("move the round", id, func(c *gym.Class) error {
 		board := d.Boards().Board(*c)
-		i := slices.IndexFunc(board.Workouts, func(w BoardWorkout) bool { return slices.Contains(w.ids, track) })
+		i := slices.IndexFunc(board.Workouts, func(w BoardWorkout) bool { return w.Does(track) })
 		if i < 0 || len(board.Workouts[i].Course) == 0 {
 			return fmt.Errorf("its clock tells the round by itself")
 		}

@@ -147,6 +147,7 @@ func (s *boutSheet) chosen() (desk.BoutRow, bool) {
 func (s *boutSheet) detail() {
 	r, ok := s.chosen()
 	s.bout.set(r, ok)
+	s.workout.offerOn(s.workout.floor.desk().Now())
 }
 
 // track is that of the chosen athlete in the class.

@@ -2,6 +2,7 @@ package floor
 
 import (
 	"slices"
+	"strings"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -23,6 +24,7 @@ type workout struct {
 	run   *kit.Button
 	reset *kit.Button
 	on    *kit.Button
+	whose *kit.Text // what on moves, where there are several workouts
 	sheet *boutSheet
 	empty *fyne.Container
 	full  *fyne.Container
@@ -35,9 +37,10 @@ func newWorkout(f *Floor) *workout {
 	w.reset = kit.NewButton("Clock back to 0:00", w.zero).Key("Z").Plain()
 	w.on = kit.NewButton("Round on", func() { w.moveOn(false) }).Key("N").Plain().
 		Tip("Most of the chosen athlete's track are a round further, or in a chipper a movement. B takes one back.")
+	w.whose = kit.NewCaption("").Shrinks(0).Align(fyne.TextAlignTrailing)
 	finish := kit.NewButton("Finish", f.toSummary).Key("Q")
 	w.sheet = newBoutSheet(w)
-	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(), w.on, w.reset, kit.Wide(runWidth, w.run), finish)))
+	bar := kit.NewPanel(kit.Pad(look.Gap2, kit.Row(look.Gap2, w.sheet.progress, kit.Fill(kit.Column(0, kit.Fill(), w.whose, kit.Fill())), w.on, w.reset, kit.Wide(runWidth, w.run), finish)))
 	w.full = kit.Column(look.Gap3, kit.Tall(212, kit.Fill(w.row)), kit.Fill(w.sheet.all), bar)
 	w.empty = kit.NewEmpty("No conditioning today", "No track's plan has a conditioning part on this day. Write one in the Cycle room, or finish the class.",
 		kit.NewButton("Finish", f.toSummary).Key("Q"))
@@ -87,20 +90,46 @@ func (w *workout) tick(clock.Moment) {
 		w.run.SetLabel("Go on")
 	}
 	w.reset.Able(run.Started())
-	w.on.Able(w.guesses(now))
+	w.offerOn(now)
 }
 
-// guesses reports whether some workout's round is only thought, and can be moved on.
-func (w *workout) guesses(now time.Time) bool {
-	return slices.ContainsFunc(w.floor.board.Workouts, func(b desk.BoardWorkout) bool {
-		return b.At(w.floor.class.Workout, now).Phase == clock.Working && len(b.Course) > 0
-	})
+// offerOn offers to move the chosen athlete's workout on while its round is only
+// thought, and says whose that is where there are several.
+func (w *workout) offerOn(now time.Time) {
+	b, ok := w.chosen()
+	whose := ""
+	if ok && len(w.floor.board.Workouts) > 1 {
+		whose = "Round on is for " + strings.Join(b.Tracks, ", ")
+	}
+	w.whose.SetText(whose)
+	w.on.Able(ok && b.At(w.floor.class.Workout, now).Phase == clock.Working && len(b.Course) > 0)
 }
 
-// moveOn says where the class is: what a coach sees and no clock can.
+// chosen is the workout of the chosen athlete.
+func (w *workout) chosen() (desk.BoardWorkout, bool) {
+	track := w.sheet.track()
+	i := slices.IndexFunc(w.floor.board.Workouts, func(b desk.BoardWorkout) bool { return b.Does(track) })
+	if i < 0 {
+		return desk.BoardWorkout{}, false
+	}
+	return w.floor.board.Workouts[i], true
+}
+
+// moveOn says where the class is, what a coach sees and no clock can, and tells
+// whose round it was and where they are thought to be now.
 func (w *workout) moveOn(back bool) {
 	f := w.floor
-	f.host.Fail(f.desk().MoveOn(f.id, w.sheet.track(), back))
+	if !f.host.Fail(f.desk().MoveOn(f.id, w.sheet.track(), back)) {
+		return
+	}
+	other := "B takes one back."
+	if back {
+		other = "N goes on again."
+	}
+	b, _ := w.chosen()
+	if where := turnWords(b, b.At(f.class.Workout, f.desk().Now())); where != "" {
+		f.host.Say(strings.Join(b.Tracks, ", ")+": "+where+". "+other, false)
+	}
 }
 
 // toggle starts the clock or holds it, and turns the class to its conditioning

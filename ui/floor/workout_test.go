@@ -21,6 +21,7 @@ func TestTheCardsSayWhereTheClassIs(t *testing.T) {
 	uitest.See(t, h.window, "usual pace: the 21s", "Wall ball, next Row for calories")
 	h.press(fyne.KeyN)
 	uitest.See(t, h.window, "about the 15s")
+	assert.Contains(t, h.said[len(h.said)-1], ": about the 15s. B takes one back.")
 	h.press(fyne.KeyB)
 	uitest.See(t, h.window, "about the 21s")
 	h.wait(time.Minute)
@@ -42,4 +43,23 @@ func TestAChippersCardNamesTheMovement(t *testing.T) {
 	uitest.See(t, h.window, "usual pace: 1 of 2: Kettlebell swing, next Burpee")
 	h.press(fyne.KeyN)
 	uitest.See(t, h.window, "about 2 of 2: Burpee")
+}
+
+// Where tracks do different workouts the coach sees whose round would be moved, and
+// only that one is.
+func TestRoundOnIsForTheChosenAthletesWorkout(t *testing.T) {
+	h, c, _, _ := atBouts(t)
+	other := h.athlete("Cleo Ash", 2, gym.StandardM, "", "")
+	p := c.Pieces[2]
+	p.Workout = gym.Workout{Format: gym.ForTime, Rounds: 5, Items: []gym.Item{{Movement: "kettlebell-swing", Amount: 20}}}
+	assert.NoError(t, h.KeepPiece(c.ID, p))
+	assert.NoError(t, h.CheckIn(c.ID, other.ID))
+	h.press(fyne.KeySpace)
+	h.wait(clock.CountIn + 2*time.Second)
+	uitest.See(t, h.window, "Round on is for "+h.Track(c.Pieces[0].Track).Name)
+	h.press(fyne.KeyEnd)
+	uitest.See(t, h.window, "Round on is for "+h.Track(p.Track).Name, "usual pace: round 1 of 5")
+	h.press(fyne.KeyN)
+	uitest.See(t, h.window, "about round 2 of 5", "usual pace: the 21s")
+	assert.Contains(t, h.said[len(h.said)-1], h.Track(p.Track).Name+": about round 2 of 5.")
 }
