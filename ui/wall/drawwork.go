@@ -47,7 +47,7 @@ func (w Work) foot(at workPage, turn, pages int, notice string) string {
 		parts = append(parts, fmt.Sprintf("Page %d of %d", turn+1, pages))
 	}
 	if at.page+1 < len(at.fit.pages) {
-		parts = append(parts, "this workout goes on on the next page")
+		parts = append(parts, "more of this workout on the next page")
 	}
 	if at.loads() {
 		parts = append(parts, w.hint())

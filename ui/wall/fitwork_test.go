@@ -51,10 +51,10 @@ func TestFootOfAWorkout(t *testing.T) {
 	last := len(pages) - 1
 	foot := func(turn int) string { return w.foot(pages[turn], turn, len(pages), "") }
 	assert.NotContains(t, foot(0), "Loads")
-	assert.NotContains(t, foot(0), "goes on")
+	assert.NotContains(t, foot(0), "more of this workout")
 	assert.Contains(t, foot(1), "Loads in kg")
-	assert.Contains(t, foot(1), "goes on")
+	assert.Contains(t, foot(1), "more of this workout")
 	assert.NotContains(t, foot(last), "Loads", "only sit-ups are left")
-	assert.NotContains(t, foot(last), "goes on")
+	assert.NotContains(t, foot(last), "more of this workout")
 	assert.Equal(t, "The screen is gone", w.foot(pages[1], 1, len(pages), "The screen is gone"))
 }
