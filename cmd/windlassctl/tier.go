@@ -145,7 +145,7 @@ func tierCommand(f *flag.FlagSet) run {
 		return a.reading(ctx, func(d *desk.Desk) error {
 			lines := []tierLine{}
 			err := o.each(ctx, d, func(q asked) error {
-				s, err := q.model.Suggest(tier.Ask{Reps: o.reps, On: q.on, Unit: q.unit, Work: desk.WorkText(q.movement, o.reps)})
+				s, err := q.model.Suggest(tier.Ask{Reps: o.reps, On: q.on, Unit: q.unit, Work: desk.AskedText(q.movement, o.reps, q.model.Bouts())})
 				lines = append(lines, tierLine{q.athlete.Name, q.movement.Name, s.Load.In(q.unit), s.Tier, s.Hold, s.Why})
 				return err
 			})

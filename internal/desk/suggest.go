@@ -62,7 +62,7 @@ func (d *Desk) advise(athlete gym.ID, movement gym.MovementKey, reps int) (Advic
 		return Advice{}, err
 	}
 	advice := Advice{Movement: m, Rack: model.Rack(), Unit: markedIn(model.Rack().Owned, a.Unit)}
-	s, err := model.Suggest(tier.Ask{Reps: reps, On: d.Today(), Unit: advice.Unit, Work: WorkText(m, reps)})
+	s, err := model.Suggest(tier.Ask{Reps: reps, On: d.Today(), Unit: advice.Unit, Work: AskedText(m, reps, model.Bouts())})
 	if err != nil {
 		return Advice{}, err
 	}

@@ -2,6 +2,7 @@ package desk_test
 
 import (
 	"context"
+	"fmt"
 	"testing"
 	"time"
 
@@ -46,6 +47,18 @@ func TestAdviceFollowsTheLog(t *testing.T) {
 	require.NoError(t, err)
 	assert.NotEqual(t, after.Last.ID, voided.Last.ID)
 	require.ErrorContains(t, b.VoidBout(voided.Last.ID, ""), "reason")
+}
+
+// A load is suggested for a usual bout; where the athlete's last one was of another
+// size the reason says so, and nothing where the size is asked for or much the same.
+func TestAReasonNamesTheSizeOfTheLastBout(t *testing.T) {
+	b, a := swinging(t, 16*mass.Kilogram, 1)
+	m, _ := b.Movement(swing)
+	last := []gym.Bout{{Reps: m.ReferenceReps / 3}, {Reps: 2 * m.ReferenceReps}}
+	assert.Equal(t, fmt.Sprintf("a usual bout of %d reps (the last was %d reps)", m.ReferenceReps, 2*m.ReferenceReps), desk.AskedText(m, 0, last))
+	assert.NotContains(t, desk.AskedText(m, 20, last), "last")
+	assert.NotContains(t, desk.AskedText(m, 0, []gym.Bout{{Reps: m.ReferenceReps + 2}}), "last")
+	assert.Contains(t, b.swing(a).Decision.Suggestion.Why, "(the last was 15 reps)")
 }
 
 // What the desk heeds bout by bout equals what it learns from the whole log.

@@ -26,6 +26,21 @@ func WorkText(m gym.Movement, amount int) string {
 	return usual + strconv.Itoa(amount) + unit
 }
 
+// AskedText is [WorkText] for an athlete with some bouts, oldest first: it says how
+// much the last was where a usual bout is another amount by more than a quarter, as
+// what slowed them then was not this.
+func AskedText(m gym.Movement, amount int, bouts []gym.Bout) string {
+	text := WorkText(m, amount)
+	if amount != 0 || len(bouts) == 0 {
+		return text
+	}
+	last := bouts[len(bouts)-1].Reps
+	if last == 0 || 4*last <= 5*m.ReferenceReps && 4*m.ReferenceReps <= 5*last {
+		return text
+	}
+	return text + " (the last was " + WorkText(m, last) + ")"
+}
+
 // WorkToday returns how much of a movement today's conditioning asks of an
 // athlete; false when it does not have the movement.
 func (d *Desk) WorkToday(athlete gym.ID, movement gym.MovementKey) (amount int, ok bool) {

@@ -180,7 +180,7 @@ func (r *Record) decideForAll() {
 	w := newWhy(d.Today())
 	r.ask(kit.Question{
 		Title: "The most for every movement of " + a.Name, Width: decideWidth,
-		Text: "By tier, today's loads are: " + standing.String() + ". A tier for all makes loads lighter where they are over it, and none heavier. A load decided for one movement goes before it.",
+		Text: "By tier, today's loads are: " + standing.String() + "; a load between two tiers counts as the lower. A tier for all makes loads lighter where they are over it, and none heavier. A load decided for one movement goes before it.",
 		Body: kit.Column(look.Gap2, kit.NewCaption("At most"), kit.Row(0, which, kit.Fill()), effect, w.reason, w.until), First: w.reason.Keyboard(),
 		Actions: []kit.Action{{Label: "Decide", Do: func() bool {
 			o := gym.Override{Athlete: a.ID, Tier: tiers[which.Chosen()], From: d.Today()}
