@@ -115,6 +115,6 @@ func (s *Solver) Join(lifters []Lifter, who int) (Plan, error) {
 	if who < 0 || who >= len(lifters) {
 		return Plan{}, fmt.Errorf("join lifter %d: %w: there are %d", who, ErrClass, len(lifters))
 	}
-	q := s.ask(lifters, keepQuick)
+	q := s.ask(lifters, keepShown) // compared as it is shown: there are few places to compare
 	return q.plan(q.join(who)), nil
 }

@@ -97,12 +97,12 @@ func (w *workout) tick(clock.Moment) {
 // thought, and says whose that is where there are several.
 func (w *workout) offerOn(now time.Time) {
 	b, ok := w.chosen()
-	whose := ""
-	if ok && len(w.floor.board.Workouts) > 1 {
+	able, whose := ok && b.At(w.floor.class.Workout, now).Phase == clock.Working && len(b.Course) > 0, ""
+	if able && len(w.floor.board.Workouts) > 1 {
 		whose = "Round on is for " + strings.Join(b.Tracks, ", ")
 	}
 	w.whose.SetText(whose)
-	w.on.Able(ok && b.At(w.floor.class.Workout, now).Phase == clock.Working && len(b.Course) > 0)
+	w.on.Able(able)
 }
 
 // chosen is the workout of the chosen athlete.
