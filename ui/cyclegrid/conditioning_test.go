@@ -1,6 +1,7 @@
 package cyclegrid_test
 
 import (
+	"fmt"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -174,4 +175,20 @@ func TestNothingIsClipped(t *testing.T) {
 			h.Press(t, "D")
 		}
 	}
+}
+
+// The order of a chipper's or an EMOM's movements is part of it.
+func TestTheOrderOfMovementsIsChanged(t *testing.T) {
+	h := onSunday(t)
+	for i, name := range []string{"burpee", "row", "kettlebell swing"} {
+		uitest.Fill(t, h.On, fmt.Sprintf("Movement %d", i+1), name)
+		uitest.Key(t, h.On, fyne.KeyReturn)
+	}
+	before := planOn(t, h, 7, day.Sunday).Workout.Items
+	uitest.NotSee(t, h.On, "Do movement 1 before the one above it", "Do movement 4 before the one above it")
+	uitest.Tap(t, h.On, "Do movement 3 before the one above it")
+	assert.Equal(t, []gym.Item{before[0], before[2], before[1]}, planOn(t, h, 7, day.Sunday).Workout.Items)
+	_, err := h.Desk().Undo()
+	require.NoError(t, err)
+	assert.Equal(t, before, planOn(t, h, 7, day.Sunday).Workout.Items)
 }

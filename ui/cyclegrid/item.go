@@ -19,6 +19,7 @@ type itemRow struct {
 	at       int
 	movement *kit.Choice
 	amount   *input
+	up       *kit.Button
 	drop     *kit.Button
 	loads    map[gym.Standard]*input
 	second   *fyne.Container
@@ -30,6 +31,7 @@ func newItemRow(w *workoutPart, at int) *itemRow {
 	r.movement = kit.NewChoice("", nil, r.takeMovement).Hint("Add a movement").Least(120)
 	r.movement.Called(fmt.Sprintf("Movement %d", at+1))
 	r.amount = w.editor.newInput("", r.takeAmount).called(fmt.Sprintf("Movement %d, how much", at+1)).least(72)
+	r.up = kit.NewButton("", r.raise).Mark(kit.Up).Plain().Tip(fmt.Sprintf("Do movement %d before the one above it", at+1))
 	r.drop = dropButton("Take the movement out", r.remove)
 	var cells []fyne.CanvasObject
 	for _, standard := range []gym.Standard{gym.StandardM, gym.StandardW} {
@@ -38,7 +40,7 @@ func newItemRow(w *workoutPart, at int) *itemRow {
 		cells = append(cells, kit.Fill(kit.Row(look.Gap1, kit.NewCaption(string(standard)), kit.Fill(r.loads[standard].field))))
 	}
 	r.second = kit.Row(look.Gap3, cells...)
-	r.all = kit.Column(look.Gap1, kit.Row(look.Gap1, kit.Fill(r.movement), r.amount.field, r.drop), r.second)
+	r.all = kit.Column(look.Gap1, kit.Row(look.Gap1, kit.Fill(r.movement), r.amount.field, r.up, r.drop), r.second)
 	return r
 }
 
@@ -49,7 +51,7 @@ func (r *itemRow) show(w gym.Workout, item gym.Item, options []kit.Option) {
 	if there && item.Movement == "" {
 		r.movement.Set(rest)
 	}
-	r.drop.Hidden = !there
+	r.drop.Hidden, r.up.Hidden = !there, !there || r.at == 0
 	r.amount.field.Hidden = !there || len(w.Reps) > 0 || item.Movement == ""
 	r.amount.show("")
 	m, _ := r.workout.editor.room.desk().Movement(item.Movement)
@@ -101,6 +103,16 @@ func (r *itemRow) takeLoads(standard gym.Standard) func(string) error {
 			return err
 		})
 	}
+}
+
+// raise changes places with the movement above.
+func (r *itemRow) raise() {
+	x := r.workout.editor.draft().Workout
+	if r.at == 0 || r.at >= len(x.Items) {
+		return
+	}
+	x.Items[r.at-1], x.Items[r.at] = x.Items[r.at], x.Items[r.at-1]
+	r.workout.keep(x, "The order of the movements is changed.")
 }
 
 func (r *itemRow) remove() {
