@@ -49,7 +49,33 @@ func ReadTitle(text string, find Find) (gym.Workout, error) {
 	if w.Seconds > longest || w.Cap > longest {
 		return w, fmt.Errorf("read workout %q: %w: %s is over %s; check the minutes", text, ErrLength, clock(max(w.Seconds, w.Cap)), clock(longest))
 	}
-	return w, nil
+	return w, strangeItems(text, find)
+}
+
+// strangeItems refuses a title that goes on as a whole line does, an amount and a
+// movement in every part behind its colon, when not one of them is known.
+func strangeItems(text string, find Find) error {
+	head, body, ok := cutHead(text)
+	if !ok || find == nil || titleFormat(titleWords(head)) == "" {
+		return nil
+	}
+	strange := ""
+	for _, part := range strings.FieldsFunc(body, func(r rune) bool { return r == ',' || r == ';' }) {
+		item, why := parseItem(part, nil)
+		if why != "" || item.Amount == 0 || titleFormat(titleWords(part)) != "" {
+			return nil
+		}
+		if _, why = parseItem(part, find); why == "" {
+			return nil
+		}
+		if strange == "" {
+			strange = why
+		}
+	}
+	if strange == "" {
+		return nil
+	}
+	return fmt.Errorf("read workout %q: %w: %s, nor is anything else in it; write movements as there, or the format alone", text, ErrMovement, strange)
 }
 
 // isLine knows a whole line by its head; a name may have a colon in it too.

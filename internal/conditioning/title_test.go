@@ -47,6 +47,11 @@ func TestReadTitle(t *testing.T) {
 		require.NoError(t, err, row.text)
 		assert.Equal(t, row.want, got, row.text)
 	}
+	c, _ := catalogue(t)
+	for _, free := range []string{"AMRAP 10 min: 10 burpee; 5 Bar", "EMOM 10 min: 5 rounds", "Wednesday: 5 rounds for time", "AMRAP 10 min: hard and fast"} {
+		_, err := ReadTitle(free, finder(c.Movements))
+		require.NoError(t, err, free)
+	}
 	line, err := ReadTitle("amrap 12:00: 10 swing, 15 burpee", nil)
 	require.NoError(t, err)
 	assert.Len(t, line.Items, 2, "a whole line brings its movements")
@@ -67,6 +72,7 @@ func TestReadTitleRefuses(t *testing.T) {
 		{"chiper, cap 20 min", "nearest: chipper", ErrTitle},
 		{"AMRAP 900 min", "over 2:00:00", ErrLength},
 		{"amrap 12:00: 10 flying carpet", `"flying carpet" is not in the catalogue`, nil},
+		{"AMRAP 10 min: 10 Foo; 5 Bar", `"Foo" is not in the catalogue`, ErrMovement},
 	} {
 		_, err := ReadTitle(row.text, nobody)
 		require.Error(t, err, row.text)
