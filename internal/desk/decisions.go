@@ -56,12 +56,12 @@ func (r DecisionRow) Days() string {
 func (r DecisionRow) String() string {
 	made := r.Made.Time().Format("2 January 2006")
 	text := fmt.Sprintf("Decided on %s for %s: %s, %s. Why: %s.", made, r.For, r.What, r.Days(), r.Why)
-	switch {
-	case r.State == TakenBack:
+	switch r.State {
+	case TakenBack:
 		return text + fmt.Sprintf(" Taken back on %s.", r.Void.At.Format("2 January 2006"))
-	case r.State == Over:
+	case Over:
 		return text + " It is over."
-	case r.State == Replaced:
+	case Replaced:
 		return text + " Replaced by " + r.By + ", for as long as that stands."
 	}
 	return text + " Taking it back " + r.effect() + "."

@@ -46,7 +46,7 @@ func (d *Desk) plateKey(b Board, clashes []clash, from int) string {
 }
 
 func (l *BoardLifter) appendKey(key []byte, short []bool) []byte {
-	for _, word := range []string{string(l.Athlete), l.Name, l.Bar, string(l.Lift)} {
+	for _, word := range []string{string(l.Athlete), l.Name, l.Bar, l.Lift} {
 		key = append(append(key, word...), 0)
 	}
 	lines := l.Path.Lines
